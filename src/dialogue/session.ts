@@ -1,0 +1,59 @@
+/** An interview as it is stored: its flow and its log. Where it stands is what replaying the log gives. */
+import type { Answer, Answers } from '../flow/answer.ts';
+
+/** One line of the log. The log only ever grows; a changed answer is a further line. */
+export type LogLine =
+  | {
+      readonly line: 'answer';
+      readonly question: string;
+      readonly answer: Answer;
+      /** As it was typed. */
+      readonly typed: string;
+      /** Milliseconds since 1970. */
+      readonly at: number;
+    }
+  | { readonly line: 'start over'; readonly at: number };
+
+/** A reading that waits for a yes, or for one of several options. */
+export interface Pending {
+  readonly question: string;
+  readonly options: readonly PendingOption[];
+}
+
+export interface PendingOption {
+  /** The words of the button, and what it means. */
+  readonly label: string;
+  readonly answer: Answer;
+  readonly echo: string;
+}
+
+/** What is not in the log: it may be lost without losing an answer. */
+export interface Place {
+  /** A question that is asked again although it has an answer. */
+  readonly revisiting: string | null;
+  readonly pending: Pending | null;
+  /** Set when she has read the review and asked for the plan. */
+  readonly confirmed: boolean;
+  readonly rest: 'none' | 'paused' | 'cancelled';
+}
+
+export const AT_THE_START: Place = { revisiting: null, pending: null, confirmed: false, rest: 'none' };
+
+export interface Session {
+  readonly id: string;
+  readonly owner: string;
+  readonly flow: string;
+  /** Version of the flow's file when the interview began. */
+  readonly version: number;
+  readonly log: readonly LogLine[];
+  readonly place: Place;
+}
+
+/** The last answer to each question since the last start over. */
+export function answersOf(log: readonly LogLine[]): Answers {
+  const answers: Record<string, Answer> = {};
+  for (const line of log.slice(log.findLastIndex((l) => l.line === 'start over') + 1)) {
+    if (line.line === 'answer') answers[line.question] = line.answer;
+  }
+  return answers;
+}

@@ -1,0 +1,95 @@
+/**
+ * The plan: a numbered list in the order of knitting, as a value. Text, pictures and sheets are made from it.
+ * Words are left to `present`; a plan holds phrases by name with the quantities that go into them.
+ */
+import type { Range } from './gauge.ts';
+import type { Piece } from './outline.ts';
+import type { PhraseName } from './phrases.ts';
+import type { Spaced } from './spacing.ts';
+import type { Cm, LengthUnit, PerCm, Rows, Stitches } from './units.ts';
+import type { PieceName, Worked } from './words.ts';
+import type { Quantity, WorkingLine } from './working.ts';
+
+/** A sentence by name, with what goes into its gaps: quantities, or words such as a size's label. */
+export interface Phrase {
+  readonly say: PhraseName;
+  readonly with: Readonly<Record<string, Quantity | string>>;
+}
+
+export function phrase(say: PhraseName, gaps: Phrase['with'] = {}): Phrase {
+  return { say, with: gaps };
+}
+
+/** Where the stitches of one shaping row are gained or lost. */
+export const SHAPED_AT = [
+  'both edges',
+  'both sides of the underarm line',
+  'both sides of both side lines',
+  'one edge',
+] as const;
+export type ShapedAt = (typeof SHAPED_AT)[number];
+
+/** One thing to do, complete enough that another program could knit it. */
+export type Instruction =
+  | { readonly do: 'say'; readonly phrase: Phrase }
+  | { readonly do: 'cast on'; readonly stitches: Stitches }
+  | { readonly do: 'work plain'; readonly rows: Rows; readonly length: Cm; readonly stitches: Stitches }
+  | { readonly do: 'shape'; readonly spaced: Spaced; readonly at: ShapedAt };
+
+export interface Step {
+  readonly piece: PieceName | 'all';
+  readonly where: Phrase;
+  /** What the pattern says there; null where it says nothing. */
+  readonly pattern: Phrase | null;
+  readonly instead: readonly Instruction[];
+  /** How to check it with a tape. */
+  readonly check: Phrase | null;
+  readonly notes: readonly Phrase[];
+  readonly workings: readonly WorkingLine[];
+}
+
+/** A finished measurement: as the pattern has it, and as it will come out, with its range where the gauge is a swatch's. */
+export interface Finished {
+  readonly name: string;
+  readonly pattern: Cm | null;
+  readonly range: Range;
+}
+
+/** One piece before and after; `before` is null where the pattern's figures are not known. */
+export interface PieceChange {
+  readonly before: Piece | null;
+  readonly after: Piece;
+  readonly gauge: { readonly stitchesPerCm: PerCm; readonly rowsPerCm: PerCm; readonly worked: Worked };
+}
+
+/** A figure that was not known and stands in for an answer, with what it could change. */
+export interface Assumption {
+  readonly question: string;
+  readonly used: string;
+  readonly effect: string;
+}
+
+export interface Plan {
+  readonly schema: 'easewright plan';
+  readonly version: 1;
+  readonly flow: string;
+  readonly unit: LengthUnit;
+  /** The outcome in one or two sentences. */
+  readonly summary: readonly Phrase[];
+  readonly steps: readonly Step[];
+  readonly finished: readonly Finished[];
+  readonly pieces: readonly PieceChange[];
+  readonly assumed: readonly Assumption[];
+  /** Parts of the plan that wait for an answer, in the words of the question. */
+  readonly waiting: readonly string[];
+  readonly cautions: readonly Phrase[];
+}
+
+/** Nothing can be planned from these answers, because; and what can be done instead. */
+export interface Cannot {
+  readonly kind: 'cannot';
+  readonly because: readonly Phrase[];
+  readonly instead: readonly Phrase[];
+}
+
+export type Outcome = { readonly kind: 'plan'; readonly plan: Plan } | Cannot;

@@ -1,0 +1,191 @@
+/**
+ * A flow as an XState machine. One state a question; a state is passed through without a stop when its question is not
+ * to be asked, or has an answer that still fits. So the state of an interview is a function of its answers alone:
+ *
+ *   start ─▶ question ─▶ question ─▶ … ─▶ review ─▶ plan
+ *     ▲          │ ANSWER                   │    ╰─▶ cannot
+ *     ╰──────────╯                          ╰ CONFIRM
+ */
+import { assign, setup } from 'xstate';
+import type { Outcome } from '../fit/plan.ts';
+import type { Answer, Answers } from './answer.ts';
+import { type Calculations, unitOf } from './calculations.ts';
+import { both, holds } from './condition.ts';
+import type { Book } from './load.ts';
+import type { Condition, FlowFile, Question } from './schema.ts';
+
+/** One place in a flow where a question may be asked. */
+export interface Stop {
+  /** The name of its state. */
+  readonly state: string;
+  readonly id: string;
+  readonly question: Question;
+  readonly when: Condition | undefined;
+}
+
+/** Whether an answer given earlier still fits the question as things stand. */
+export type Fits = (id: string, question: Question, answer: Answer, answers: Answers) => boolean;
+
+export interface Interview {
+  readonly answers: Answers;
+  /** A question that is asked again although it has an answer. */
+  readonly revisiting: string | null;
+}
+
+export type InterviewEvent =
+  | { readonly type: 'ANSWER'; readonly question: string; readonly answer: Answer }
+  | { readonly type: 'REVISIT'; readonly question: string }
+  | { readonly type: 'CONFIRM' }
+  | { readonly type: 'CANCEL' };
+
+export interface CompiledFlow {
+  readonly file: FlowFile;
+  readonly stops: readonly Stop[];
+  readonly questions: ReadonlyMap<string, Question>;
+  readonly machine: ReturnType<typeof machineFor>;
+  /** The answers to questions that are asked as things stand; others are kept but have no say. */
+  readonly inForce: (answers: Answers) => Answers;
+  readonly outcome: (answers: Answers) => Outcome;
+}
+
+export type Flows = ReadonlyMap<string, CompiledFlow>;
+
+export function compileBook(book: Book, calculations: Calculations, fits: Fits): Flows {
+  return new Map(
+    [...book.flows.values()].map((file) => [file.id, compileFlow(file, book, calculations, fits)]),
+  );
+}
+
+function compileFlow(file: FlowFile, book: Book, calculations: Calculations, fits: Fits): CompiledFlow {
+  const stops = flatten(file, book, undefined).map((stop, i) => ({ ...stop, state: `${i + 1} ${stop.id}` }));
+  const questions = new Map(stops.map((s) => [s.id, s.question]));
+  const result = calculations.results[file.result];
+  if (result === undefined)
+    throw new Error(`'${file.result}' passed the check of names but is not in the table`);
+  const inForce = once((answers: Answers) => answersInForce(stops, answers));
+  const outcome = once((answers: Answers) =>
+    result({ answers: inForce(answers), questions, unit: unitOf(answers), flow: file.id }),
+  );
+  return {
+    file,
+    stops,
+    questions,
+    inForce,
+    outcome,
+    machine: machineFor(file.id, stops, fits, inForce, outcome),
+  };
+}
+
+/** The same function, worked once for each set of answers: sets of answers are never changed, only replaced. */
+function once<T>(work: (answers: Answers) => T): (answers: Answers) => T {
+  const made = new WeakMap<Answers, { readonly value: T }>();
+  return (answers) => {
+    const known = made.get(answers) ?? { value: work(answers) };
+    made.set(answers, known);
+    return known.value;
+  };
+}
+
+function flatten(file: FlowFile, book: Book, when: Condition | undefined): Omit<Stop, 'state'>[] {
+  return file.steps.flatMap((step) => {
+    const condition = both(when, step.when);
+    if ('include' in step) {
+      const included = book.flows.get(step.include);
+      return included === undefined ? [] : flatten(included, book, condition);
+    }
+    const question = book.questions.get(step.ask);
+    return question === undefined ? [] : [{ id: step.ask, question, when: condition }];
+  });
+}
+
+/** Whether the question at this stop is to be asked at all. */
+export function isAsked(stop: Stop, answers: Answers): boolean {
+  return stop.when === undefined || holds(stop.when, answers);
+}
+
+function answersInForce(stops: readonly Stop[], answers: Answers): Answers {
+  const kept: Record<string, Answer> = {};
+  for (const stop of stops) {
+    const answer = answers[stop.id];
+    if (answer !== undefined && isAsked(stop, kept)) kept[stop.id] = answer;
+  }
+  return kept;
+}
+
+function machineFor(
+  id: string,
+  stops: readonly Stop[],
+  fits: Fits,
+  inForce: (answers: Answers) => Answers,
+  outcome: (answers: Answers) => Outcome,
+) {
+  const base = setup({
+    types: {
+      context: {} as Interview,
+      events: {} as InterviewEvent,
+      input: {} as { answers: Answers },
+    },
+    guards: {
+      passes: ({ context }, params: { stop: Stop }) =>
+        passes(params.stop, context.revisiting, inForce(context.answers), fits),
+      answersThis: ({ event }, params: { question: string }) =>
+        event.type === 'ANSWER' && event.question === params.question,
+      revisits: ({ event, context }, params: { question: string }) =>
+        event.type === 'REVISIT' &&
+        event.question === params.question &&
+        context.answers[params.question] !== undefined,
+      canBeMade: ({ context }) => outcome(context.answers).kind === 'plan',
+    },
+    actions: {
+      accept: assign(({ context, event }) =>
+        event.type === 'ANSWER'
+          ? { answers: { ...context.answers, [event.question]: event.answer }, revisiting: null }
+          : {},
+      ),
+      revisit: assign(({ event }) => (event.type === 'REVISIT' ? { revisiting: event.question } : {})),
+    },
+  });
+  const state = (i: number): string => stops[i]?.state ?? 'review';
+  const asking = Object.fromEntries(
+    stops.map((stop, i) => [
+      stop.state,
+      {
+        always: { guard: { type: 'passes' as const, params: { stop } }, target: state(i + 1) },
+        on: {
+          ANSWER: {
+            guard: { type: 'answersThis' as const, params: { question: stop.id } },
+            actions: 'accept' as const,
+            target: state(0),
+          },
+        },
+      },
+    ]),
+  );
+  return base.createMachine({
+    id,
+    context: ({ input }) => ({ answers: input.answers, revisiting: null }),
+    initial: state(0),
+    on: {
+      REVISIT: stops.map((stop) => ({
+        guard: { type: 'revisits' as const, params: { question: stop.id } },
+        actions: 'revisit' as const,
+        target: `.${stop.state}`,
+      })),
+      CANCEL: '.cancelled',
+    },
+    states: {
+      ...asking,
+      review: { on: { CONFIRM: [{ guard: 'canBeMade', target: 'plan' }, { target: 'cannot' }] } },
+      plan: {},
+      cannot: {},
+      cancelled: { type: 'final' },
+    },
+  });
+}
+
+function passes(stop: Stop, revisiting: string | null, answers: Answers, fits: Fits): boolean {
+  if (!isAsked(stop, answers)) return true;
+  const answer = answers[stop.id];
+  if (answer === undefined || revisiting === stop.id) return false;
+  return fits(stop.id, stop.question, answer, answers);
+}

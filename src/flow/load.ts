@@ -1,0 +1,87 @@
+/** Reads the flow files, and reports every fault of every file at once. */
+import { type Document, isMap, isNode, isScalar, LineCounter, parseDocument } from 'yaml';
+import type { Calculations } from './calculations.ts';
+import { checkBook } from './check.ts';
+import { type Fault, FlowFaults, pointAt } from './fault.ts';
+import { type FlowFile, flowSchema, type Question } from './schema.ts';
+
+/** A flow file as text, with the name under which its faults are reported. */
+export interface FlowText {
+  readonly file: string;
+  readonly text: string;
+}
+
+/** A file that has been read, with the means to point at any place in it. */
+export interface Sheet {
+  readonly file: string;
+  readonly flow: FlowFile;
+  readonly faultAt: (path: readonly PropertyKey[], code: Fault['code'], message: string) => Fault;
+}
+
+/** All flows and all questions, by id. */
+export interface Book {
+  readonly flows: ReadonlyMap<string, FlowFile>;
+  readonly questions: ReadonlyMap<string, Question>;
+  /** The flow in whose file a question is worded. */
+  readonly home: ReadonlyMap<string, string>;
+}
+
+/** Reads the files into a book. Throws FlowFaults, which lists everything that is wrong. */
+export function loadBook(texts: readonly FlowText[], calculations: Calculations): Book {
+  const faults: Fault[] = [];
+  const sheets = texts.flatMap((text) => readSheet(text, faults));
+  faults.push(...checkBook(sheets, calculations));
+  if (faults.length > 0) throw new FlowFaults(faults);
+  return {
+    flows: new Map(sheets.map((s) => [s.flow.id, s.flow])),
+    questions: new Map(sheets.flatMap((s) => Object.entries(s.flow.questions))),
+    home: new Map(sheets.flatMap((s) => Object.keys(s.flow.questions).map((q) => [q, s.flow.id]))),
+  };
+}
+
+function readSheet({ file, text }: FlowText, faults: Fault[]): Sheet[] {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, uniqueKeys: true });
+  if (document.errors.length > 0) {
+    for (const error of document.errors) {
+      faults.push({
+        code: 'not yaml',
+        file,
+        message: error.message.split('\n')[0] ?? '',
+        ...pointAt(text, error.pos[0]),
+      });
+    }
+    return [];
+  }
+  const faultAt: Sheet['faultAt'] = (path, code, message) => ({
+    code,
+    file,
+    message,
+    ...pointAt(text, offsetOf(document, path)),
+  });
+  const parsed = flowSchema.safeParse(document.toJS());
+  if (!parsed.success) {
+    for (const issue of parsed.error.issues) {
+      faults.push(
+        faultAt(issue.path, 'not a flow', `${issue.path.join('.') || 'the file'}: ${issue.message}`),
+      );
+    }
+    return [];
+  }
+  return [{ file, flow: parsed.data, faultAt }];
+}
+
+/** Where in the text a path lies; the nearest enclosing place where the path itself is missing. */
+function offsetOf(document: Document, path: readonly PropertyKey[]): number {
+  for (let length = path.length; length > 0; length -= 1) {
+    const parent = document.getIn(path.slice(0, length - 1), true);
+    if (isMap(parent)) {
+      const key = String(path[length - 1]);
+      const pair = parent.items.find((p) => isScalar(p.key) && String(p.key.value) === key);
+      if (pair !== undefined && isScalar(pair.key) && pair.key.range) return pair.key.range[0];
+    }
+    const node = document.getIn(path.slice(0, length), true);
+    if (isNode(node) && node.range) return node.range[0];
+  }
+  return 0;
+}

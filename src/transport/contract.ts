@@ -1,0 +1,35 @@
+/** What every transport is given by `main`, with nothing of any one service in it. */
+import type { Message, Reply } from '../dialogue/message.ts';
+import type { Outcome } from '../fit/plan.ts';
+
+/** A flow as it is offered: its id, its name, and the wish in a knitter's words. */
+export interface Offered {
+  readonly id: string;
+  readonly title: string;
+  readonly wish: string;
+}
+
+/** An interview that was begun and not ended. */
+export interface OpenInterview {
+  readonly session: string;
+  readonly flow: Offered;
+  /** Milliseconds since 1970 of the last answer. */
+  readonly lastAt: number;
+  readonly answered: number;
+}
+
+/**
+ * The desk: it runs turns for one owner after another. Every accepted answer is stored durably before `say` or `begin`
+ * returns its replies.
+ */
+export interface Desk {
+  readonly flows: () => readonly Offered[];
+  readonly open: (owner: string) => readonly OpenInterview[];
+  readonly begin: (owner: string, flow: string) => { readonly session: string; readonly replies: readonly Reply[] };
+  /** Takes up a session where it stands: its next question, review or outcome again. */
+  readonly resume: (owner: string, session: string) => readonly Reply[];
+  readonly say: (owner: string, session: string, message: Message) => readonly Reply[];
+}
+
+/** How an outcome is put into words; made by `present`. */
+export type Wording = (outcome: Outcome) => string;
