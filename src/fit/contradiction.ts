@@ -1,0 +1,54 @@
+/**
+ * What a technical editor marks in a pattern: figures that cannot all be right. A value, never a sentence.
+ */
+import type { Counted, Rowed } from './pattern.ts';
+import type { Region } from './words.ts';
+import { type Quantity, quantity, type WorkingLine } from './working.ts';
+
+/** Every kind of contradiction that is looked for. */
+export const CONTRADICTIONS = [
+  'gauge out of bounds',
+  'rows fewer than stitches',
+  'label twice',
+  'sizes out of order',
+  'count and width disagree',
+  'four inches for ten centimetres',
+  'inches for centimetres',
+  'rows and length disagree',
+  'repeat not fitted',
+  'edge stitches left out',
+  'edge stitches in the round',
+  'odd change',
+  'armhole does not add up',
+  'shoulders do not add up',
+  'sleeve narrows upward',
+  'wider above the armhole',
+  'sleeve top and armhole disagree',
+  'lengths out of order',
+  'shaping out of reach',
+  'shaping misses the count',
+] as const;
+export type ContradictionCode = (typeof CONTRADICTIONS)[number];
+
+export interface Contradiction {
+  readonly code: ContradictionCode;
+  /** Label of the size; absent where the figures hold for all sizes. */
+  readonly size?: string;
+  /** The printed figures that cannot all be right. */
+  readonly figures: readonly Quantity[];
+  /** Each of these alone, in place of the printed figure of that name, would agree. Empty where nothing can be named. */
+  readonly wouldAgree: readonly Quantity[];
+  readonly workings: readonly WorkingLine[];
+}
+
+export function stitchCount(place: Counted, value: number): Quantity {
+  return quantity(`${place} stitches`, value, 'stitches');
+}
+
+export function finishedLength(region: Region, value: number): Quantity {
+  return quantity(`finished ${region}`, value, 'cm');
+}
+
+export function rowCount(stretch: Rowed, value: number): Quantity {
+  return quantity(`${stretch} rows`, value, 'rows');
+}
