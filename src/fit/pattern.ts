@@ -27,6 +27,10 @@ export type Rowed = (typeof ROWED)[number];
 
 export interface PatternSize {
   readonly label: string;
+  /**
+   * Bust, waist, hip, upper arm and wrist all round; neck: the opening all round. Body length from hem to underarm,
+   * sleeve length from wrist edge to underarm, edgings included.
+   */
   readonly finished: Partial<Readonly<Record<Region, Cm>>>;
   readonly counts: Partial<Readonly<Record<Counted, Stitches>>>;
   readonly rows?: Partial<Readonly<Record<Rowed, Rows>>>;
