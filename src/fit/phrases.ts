@@ -1,3 +1,57 @@
-/** Names of the sentences that a plan is made of. `present` holds the wording of each; the gaps are named in braces there. */
-export const PHRASES = ['where: whole piece'] as const;
+/** Names of the sentences that a plan is made of. `present` holds the wording of each, with the same gaps. */
+export const PHRASES = [
+  // Where a step lies
+  'where: the size',
+  'where: the fabric',
+  'where: cast-on and hem',
+  'where: hem to waist',
+  'where: at the waist',
+  'where: waist to underarm',
+  'where: hem to underarm',
+  'where: underarm to hem',
+  'where: underarm to waist',
+  'where: waist to hem',
+  'where: last edging',
+  'where: cast-on and cuff',
+  'where: cuff to underarm',
+  'where: underarm to cuff',
+  'where: sleeve top',
+  // What the pattern says
+  'pattern: cast on',
+  'pattern: from a count to a count',
+  'pattern: straight for a length',
+  'pattern: edging',
+  // What to do
+  'do: follow the size',
+  'do: edging for rows',
+  'do: start with stitches',
+  'do: more rows than the pattern',
+  'do: fewer rows than the pattern',
+  'do: as many rows as the pattern',
+  'do: bind off',
+  // How to check
+  'check: width',
+  'check: width around',
+  'check: length so far',
+  'check: length in all',
+  // Notes
+  'note: nearest counts',
+  'note: count moved for shaping',
+  'note: cap takes the difference',
+  'note: pieces alike',
+  'note: cannot shape in these rows',
+  'note: way out, more stitches a row',
+  'note: way out, wrong side too',
+  'note: way out, longer',
+  'note: way out, count within reach',
+  'note: plain at the waist is common practice',
+  'note: size keeps its counts',
+  'note: hand must pass',
+  // Why something cannot be
+  'cannot: waist outside the body',
+  'cannot: edging longer than the piece',
+  'cannot: figures missing',
+  'instead: change the lengths',
+  'instead: answer the open questions',
+] as const;
 export type PhraseName = (typeof PHRASES)[number];

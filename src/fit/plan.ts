@@ -38,6 +38,8 @@ export type Instruction =
 
 export interface Step {
   readonly piece: PieceName | 'all';
+  /** How that piece is knitted: whether it has rows or rounds. Null where the step concerns no one piece. */
+  readonly worked: Worked | null;
   readonly where: Phrase;
   /** What the pattern says there; null where it says nothing. */
   readonly pattern: Phrase | null;
@@ -69,6 +71,13 @@ export interface Assumption {
   readonly effect: string;
 }
 
+/** What one alteration brings to a plan. */
+export interface Part {
+  readonly steps: readonly Step[];
+  readonly finished: readonly Finished[];
+  readonly pieces: readonly PieceChange[];
+}
+
 export interface Plan {
   readonly schema: 'easewright plan';
   readonly version: 1;
@@ -88,6 +97,7 @@ export interface Plan {
 /** Nothing can be planned from these answers, because; and what can be done instead. */
 export interface Cannot {
   readonly kind: 'cannot';
+  readonly unit: LengthUnit;
   readonly because: readonly Phrase[];
   readonly instead: readonly Phrase[];
 }

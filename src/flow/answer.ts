@@ -14,6 +14,7 @@ export const ANSWER_KINDS = [
   'row gauge',
   'gauge',
   'sizes',
+  'size',
   'multiple',
 ] as const;
 export type AnswerKind = (typeof ANSWER_KINDS)[number];
@@ -41,6 +42,8 @@ export type Value =
       readonly unit: LengthUnit;
       readonly labels: readonly string[] | null;
     }
+  /** One of the pattern's sizes, by its label. */
+  | { readonly kind: 'size'; readonly label: string }
   | { readonly kind: 'multiple'; readonly multiple: number; readonly plus: number };
 
 /** `unknown`: 'I don't know'; a default is used where one exists. `skipped`: left out, and treated as not answered. */

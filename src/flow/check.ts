@@ -24,10 +24,11 @@ export function checkBook(sheets: readonly Sheet[], calculations: Calculations):
       questions.set(id, question);
     }
   }
+  const reached = reachedBefore(flows);
   for (const sheet of sheets) {
     const report: Report = (path, code, message) => faults.push(sheet.faultAt(path, code, message));
     checkQuestions(sheet.flow, calculations, report);
-    checkSteps(sheet.flow, flows, questions, report);
+    checkSteps(sheet.flow, flows, questions, reached, report);
     if (!(sheet.flow.result in calculations.results)) {
       report(['result'], 'unknown calculation', `no result is called '${sheet.flow.result}'`);
     }
@@ -62,56 +63,87 @@ function checkSteps(
   flow: FlowFile,
   flows: ReadonlyMap<string, FlowFile>,
   questions: ReadonlyMap<string, Question>,
+  reached: Reached,
   report: Report,
 ): void {
-  const before = new Set<string>();
   flow.steps.forEach((step, i) => {
     const path = ['steps', i];
-    if (step.when !== undefined)
-      checkCondition(step.when, before, questions, (c, m) => report([...path, 'when'], c, m));
+    if (step.when !== undefined) {
+      const early = (id: string) => !(reached.get(step)?.has(id) ?? false);
+      checkCondition(step.when, early, questions, (code, message) =>
+        report([...path, 'when'], code, message),
+      );
+    }
     if ('ask' in step) {
       if (!questions.has(step.ask))
         report([...path, 'ask'], 'unknown question', `no question is called '${step.ask}'`);
-      before.add(step.ask);
-      return;
-    }
-    if (!flows.has(step.include))
+    } else if (!flows.has(step.include)) {
       report([...path, 'include'], 'unknown flow', `no flow is called '${step.include}'`);
-    else if (asks(step.include, flows).has(flow.id))
+    } else if (includes(step.include, flow.id, flows)) {
       report(
         [...path, 'include'],
         'includes itself',
         `'${flow.id}' comes round again through '${step.include}'`,
       );
-    else for (const id of asks(step.include, flows)) before.add(id);
+    }
   });
 }
 
-/** Ids of all questions that a flow may ask, and of all flows in it (the two never share a name in a step). */
-function asks(id: string, flows: ReadonlyMap<string, FlowFile>, seen = new Set<string>()): Set<string> {
-  if (seen.has(id)) return seen;
-  seen.add(id);
-  for (const step of flows.get(id)?.steps ?? []) {
-    if ('ask' in step) seen.add(step.ask);
-    else asks(step.include, flows, seen);
-  }
-  return seen;
+/** For each step, the questions that some flow asks before it. */
+type Reached = Map<FlowFile['steps'][number], Set<string>>;
+
+/** Walks every flow with its inclusions: a chapter's condition may rest on a question of a flow that includes it. */
+function reachedBefore(flows: ReadonlyMap<string, FlowFile>): Reached {
+  const reached: Reached = new Map();
+  const walk = (flow: FlowFile, before: Set<string>, within: readonly string[]): void => {
+    if (within.includes(flow.id)) return;
+    for (const step of flow.steps) {
+      const known = reached.get(step) ?? new Set();
+      for (const id of before) known.add(id);
+      reached.set(step, known);
+      if ('ask' in step) before.add(step.ask);
+      else {
+        const included = flows.get(step.include);
+        if (included !== undefined) walk(included, before, [...within, flow.id]);
+      }
+    }
+  };
+  for (const flow of flows.values()) walk(flow, new Set(), []);
+  return reached;
+}
+
+function includes(
+  from: string,
+  wanted: string,
+  flows: ReadonlyMap<string, FlowFile>,
+  seen = new Set<string>(),
+): boolean {
+  if (from === wanted) return true;
+  if (seen.has(from)) return false;
+  seen.add(from);
+  return (flows.get(from)?.steps ?? []).some(
+    (s) => 'include' in s && includes(s.include, wanted, flows, seen),
+  );
 }
 
 function checkCondition(
   condition: Condition,
-  before: ReadonlySet<string>,
+  early: (question: string) => boolean,
   questions: ReadonlyMap<string, Question>,
   report: (code: Fault['code'], message: string) => void,
 ): void {
   for (const leaf of leaves(condition)) {
     const id = subject(leaf);
     const question = questions.get(id);
-    if (question === undefined) report('unknown question', `no question is called '${id}'`);
-    else if (!before.has(id)) report('condition too early', `'${id}' is not asked before this step`);
-    if (question === undefined || !('question' in leaf)) continue;
+    if (question === undefined) {
+      report('unknown question', `no question is called '${id}'`);
+      continue;
+    }
+    if (early(id)) report('condition too early', `'${id}' is not asked before this step`);
+    if (!('question' in leaf)) continue;
     const kind = 'is' in leaf ? 'choice' : 'choices';
-    if (question.kind !== kind) report('wrong condition', `'${id}' is a ${question.kind} question`);
+    if (question.kind !== kind)
+      report('wrong condition', `'${id}' is a question of the kind '${question.kind}'`);
     const named = 'is' in leaf ? [leaf.is].flat() : [leaf.has];
     const offered = new Set(question.choices?.map((c) => c.id));
     for (const choice of named) {

@@ -1,0 +1,247 @@
+/**
+ * The body from hem to underarm: its length, and waist shaping put into it. Knitted up or down, round or in pieces.
+ *
+ *   up:  cast-on ─edging─ hem ──to waist──▶ waist ─plain─ waist ──to underarm──▶ underarm
+ */
+import { type Counted, countFor } from './count.ts';
+import type { Gauge } from './gauge.ts';
+import { plainRows, rowAt, type Stretch, stretch } from './heights.ts';
+import { level, type Piece, piece } from './outline.ts';
+import { type Carriers, type Spacing, space } from './spacing.ts';
+import { type Cm, cm, rows, type Stitches } from './units.ts';
+import type { Direction, LevelName } from './words.ts';
+import type { WorkingLine } from './working.ts';
+
+/** Common practice of the trade: an inch of plain fabric at the waist, and an inch below the underarm. */
+export const PLAIN_AT_WAIST: Cm = cm(2.54);
+export const PLAIN_BELOW_UNDERARM: Cm = cm(2.54);
+
+export interface BodyAsk {
+  readonly gauge: Gauge;
+  readonly direction: Direction;
+  /** Edge stitches of one flat piece; 0 in the round. */
+  readonly edge: number;
+  /** The pattern's own figures in the size that is followed: counts of the whole round, or of one flat piece. */
+  readonly pattern: {
+    readonly hem: Stitches;
+    readonly bust: Stitches;
+    readonly length: Cm;
+    readonly edging: Cm;
+  };
+  /** Underarm to lower edge, finished. */
+  readonly length: Cm;
+  readonly waist: { readonly around: Cm; readonly belowUnderarm: Cm } | null;
+  /** Finished width around at the lower edge, where it is to differ from the pattern's. */
+  readonly hip: Cm | null;
+}
+
+/** One section of the body, from one level to the next in the order of knitting. */
+export interface BodySection {
+  readonly name: 'edging' | 'plain' | 'hem and waist' | 'waist' | 'waist and underarm';
+  readonly stretch: Stretch;
+  readonly from: Stitches;
+  readonly to: Stitches;
+  /** Null where the section is knitted straight. */
+  readonly spacing: Spacing | null;
+  readonly workings: readonly WorkingLine[];
+}
+
+export interface BodyShaping {
+  readonly kind: 'body';
+  readonly ask: BodyAsk;
+  readonly before: Piece;
+  readonly after: Piece;
+  readonly sections: readonly BodySection[];
+  readonly hem: Counted | null;
+  readonly waist: Counted | null;
+  /** The hem's count where it had to move so that the shaping comes out: a multiple of what a shaping row changes. */
+  readonly hemMoved: boolean;
+  readonly inAll: WorkingLine;
+}
+
+/** Why the body cannot be drawn at all. */
+export interface BodyCannot {
+  readonly kind: 'cannot';
+  readonly why: 'waist outside the body' | 'edging longer than the piece';
+  readonly length: Cm;
+  readonly edging: Cm;
+  readonly waistAt: Cm | null;
+}
+
+/** Stitches that one shaping row changes: four in the round (two at each side), two on a flat piece. */
+export function perBodyRow(gauge: Gauge): 2 | 4 {
+  return gauge.worked === 'round' ? 4 : 2;
+}
+
+/** Draws the body anew with its wanted length and waist. Sections that cannot be shaped say so within. */
+export function shapeBody(ask: BodyAsk): BodyShaping | BodyCannot {
+  const impossible = outside(ask);
+  if (impossible !== undefined) return impossible;
+  const { gauge, pattern } = ask;
+  const per = perBodyRow(gauge);
+  const share = gauge.worked === 'round' ? 1 : 2;
+  const rule = {
+    multiple: per,
+    plus: (((pattern.bust - ask.edge) % per) + per) % per,
+    edge: ask.edge,
+    parity: 'any' as const,
+  };
+  const waist = ask.waist === null ? null : countFor('waist', cm(ask.waist.around / share), gauge, rule);
+  const hip =
+    ask.hip ??
+    (waist === null || pattern.hem % per === pattern.bust % per ? null : widthNow(pattern.hem, ask));
+  const hem = hip === null ? null : countFor('lower edge', cm(hip / share), gauge, rule);
+  const counts = { hem: hem?.stitches ?? pattern.hem, waist: waist?.stitches ?? null, bust: pattern.bust };
+  const { marks, sections, inAll } = divide(ask, counts);
+  return {
+    kind: 'body',
+    ask,
+    before: outline(ask, [
+      ['underarm', pattern.length, pattern.bust],
+      ['hem', pattern.edging, pattern.hem],
+      ['cast-on', cm(0), pattern.hem],
+    ]),
+    after: fromSections(ask, marks, sections),
+    sections,
+    hem,
+    waist,
+    hemMoved: ask.hip === null && hem !== null && hem.stitches !== pattern.hem,
+    inAll,
+  };
+}
+
+function outside(ask: BodyAsk): BodyCannot | undefined {
+  const waistAt = ask.waist === null ? null : cm(ask.length - ask.waist.belowUnderarm);
+  const edging = ask.pattern.edging;
+  const facts = { kind: 'cannot' as const, length: ask.length, edging, waistAt };
+  if (ask.length <= edging) return { ...facts, why: 'edging longer than the piece' };
+  if (waistAt === null || ask.waist === null) return undefined;
+  const half = PLAIN_AT_WAIST / 2;
+  const fits = waistAt - half > edging && ask.waist.belowUnderarm - half > PLAIN_BELOW_UNDERARM;
+  return fits ? undefined : { ...facts, why: 'waist outside the body' };
+}
+
+/** Finished width around of a count as it stands, edge stitches left out. */
+function widthNow(count: Stitches, ask: BodyAsk): Cm {
+  const share = ask.gauge.worked === 'round' ? 1 : 2;
+  return cm((share * (count - ask.edge)) / ask.gauge.stitches.perCm);
+}
+
+interface Mark {
+  readonly height: Cm;
+  readonly stitches: Stitches;
+  readonly level: LevelName;
+}
+
+function divide(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; bust: Stitches }) {
+  const marks = marksOf(ask, counts);
+  const lines = marks.map((mark, i) =>
+    i === 0 ? null : rowAt(heightName(mark, ask), mark.height, ask.gauge),
+  );
+  const sections = marks.slice(1).map((to, i): BodySection => {
+    const from = marks[i] as Mark;
+    const between = stretch(`rows of this section`, lines[i] ?? null, lines[i + 1] as WorkingLine);
+    const name = nameOf(from, to, ask);
+    const shaped = ask.waist !== null || ask.hip !== null;
+    if (name === 'edging' || from.stitches === to.stitches || !shaped) {
+      return {
+        name,
+        stretch: between,
+        from: from.stitches,
+        to: to.stitches,
+        spacing: null,
+        workings: between.workings,
+      };
+    }
+    return { ...spaced(ask, between, from, to), name };
+  });
+  return { marks, sections, inAll: lines.at(-1) as WorkingLine };
+}
+
+/** Levels with their heights from the start, in the order of knitting. */
+function marksOf(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; bust: Stitches }): Mark[] {
+  const { length, waist } = ask;
+  const edge: Mark[] = [
+    { height: cm(0), stitches: counts.hem, level: 'cast-on' },
+    { height: ask.pattern.edging, stitches: counts.hem, level: 'hem' },
+  ];
+  const middle = waist === null ? 0 : length - waist.belowUnderarm;
+  const plain = PLAIN_AT_WAIST / 2;
+  const around: Mark[] =
+    counts.waist === null
+      ? []
+      : [middle - plain, middle + plain].map((h) => ({
+          height: cm(h),
+          stitches: counts.waist as Stitches,
+          level: 'waist',
+        }));
+  const up: Mark[] = [...edge, ...around, { height: length, stitches: counts.bust, level: 'underarm' }];
+  if (ask.direction === 'up') return up;
+  return up
+    .reverse()
+    .map((m) => ({ ...m, height: cm(length - m.height), level: m.level === 'cast-on' ? 'hem' : m.level }));
+}
+
+function heightName(mark: Mark, ask: BodyAsk): string {
+  if (mark.level === 'underarm') return 'underarm';
+  if (mark.level === 'waist') return 'edge of the plain waist';
+  return ask.direction === 'up' || mark.height !== ask.length ? 'edging' : 'lower edge';
+}
+
+function nameOf(from: Mark, to: Mark, ask: BodyAsk): BodySection['name'] {
+  const levels = [from.level, to.level];
+  if (levels.every((l) => l === 'waist')) return 'waist';
+  if (levels.includes('waist')) return levels.includes('underarm') ? 'waist and underarm' : 'hem and waist';
+  const edged = ask.direction === 'up' ? from.level === 'cast-on' : to.height === ask.length;
+  return edged ? 'edging' : 'plain';
+}
+
+function spaced(ask: BodyAsk, between: Stretch, from: Mark, to: Mark): Omit<BodySection, 'name'> {
+  const plain = plainRows('beside the underarm', PLAIN_BELOW_UNDERARM, ask.gauge);
+  const [first, last] = [from.level === 'underarm', to.level === 'underarm'];
+  const spacing = space({
+    rows: between.rows,
+    from: from.stitches,
+    to: to.stitches,
+    perRow: perBodyRow(ask.gauge),
+    carriers: carriersOf(ask.gauge),
+    lead: rows(first ? plain.result.value : 0),
+    trail: rows(last ? plain.result.value : 0),
+    order: 'grouped',
+    stitchesPerCm: ask.gauge.stitches.perCm,
+  });
+  const shown = spacing.kind === 'spaced' ? spacing.workings : [];
+  return {
+    stretch: between,
+    from: from.stitches,
+    to: to.stitches,
+    spacing,
+    workings: [...between.workings, ...(first || last ? [plain] : []), ...shown],
+  };
+}
+
+/** Sections of a flat piece begin with a right-side row and have an even number of rows: odd rows are right-side rows. */
+export function carriersOf(gauge: Gauge): Carriers {
+  return gauge.worked === 'flat' ? 'odd rows' : 'every row';
+}
+
+function fromSections(ask: BodyAsk, marks: readonly Mark[], sections: readonly BodySection[]): Piece {
+  let row = 0;
+  const levels = marks.map((mark, i) => {
+    row += sections[i - 1]?.stretch.rows ?? 0;
+    return level(mark.level, row, mark.stitches);
+  });
+  return piece(ask.gauge.worked === 'round' ? 'body' : 'back', ask.gauge.worked, ask.direction, levels);
+}
+
+/** The pattern's own outline at the knitter's gauge, from levels listed from the underarm down. */
+function outline(ask: BodyAsk, fromTop: readonly (readonly [LevelName, Cm, Stitches])[]): Piece {
+  const length = ask.pattern.length;
+  const marks = fromTop.map(([name, height, count]) => {
+    const at = ask.direction === 'up' ? height : cm(length - height);
+    const row = at === 0 ? 0 : rowAt(name, at, ask.gauge).result.value;
+    return level(ask.direction === 'down' && name === 'cast-on' ? 'hem' : name, row, count);
+  });
+  const ordered = ask.direction === 'up' ? marks.reverse() : marks;
+  return piece(ask.gauge.worked === 'round' ? 'body' : 'back', ask.gauge.worked, ask.direction, ordered);
+}

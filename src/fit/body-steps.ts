@@ -1,0 +1,227 @@
+/** The body's sections as steps of a plan, in the order of knitting. */
+import type { BodySection, BodyShaping } from './body-shaping.ts';
+import { rowAt } from './heights.ts';
+import { type Part, type Phrase, phrase, type ShapedAt, type Step } from './plan.ts';
+import {
+  checkWidth,
+  finishedLength,
+  finishedWidth,
+  heightLine,
+  pieceChange,
+  plain,
+  say,
+  shaping,
+  step,
+  widthLine,
+} from './steps.ts';
+import type { Stitches } from './units.ts';
+import { quantity, type WorkingLine, workOut } from './working.ts';
+
+export function bodyPart(body: BodyShaping): Part {
+  const { ask } = body;
+  const pieces = ask.gauge.worked === 'round' ? 1 : 2;
+  const steps = body.sections.flatMap((section, i) => stepOf(body, section, i === body.sections.length - 1));
+  const pattern = (count: Stitches) =>
+    finishedWidth('', null, count, ask.gauge, pieces, ask.edge).range.expected;
+  const rowsInAll = body.inAll.result.value;
+  return {
+    steps,
+    finished: [
+      finishedWidth('bust', pattern(ask.pattern.bust), ask.pattern.bust, ask.gauge, pieces, ask.edge),
+      ...(body.waist === null
+        ? []
+        : [
+            finishedWidth(
+              'waist',
+              pattern(ask.pattern.bust),
+              body.waist.stitches,
+              ask.gauge,
+              pieces,
+              ask.edge,
+            ),
+          ]),
+      finishedWidth(
+        'lower edge',
+        pattern(ask.pattern.hem),
+        body.hem?.stitches ?? ask.pattern.hem,
+        ask.gauge,
+        pieces,
+        ask.edge,
+      ),
+      finishedLength('body, lower edge to underarm', ask.pattern.length, rowsInAll, ask.gauge),
+    ],
+    pieces: [pieceChange(body.before, body.after, ask.gauge)],
+  };
+}
+
+function stepOf(body: BodyShaping, section: BodySection, last: boolean): Step[] {
+  switch (section.name) {
+    case 'edging':
+      return [body.ask.direction === 'up' ? castOn(body, section) : lastEdging(body, section)];
+    case 'plain':
+      return [straight(body, section)];
+    case 'waist':
+      return [waistPlain(body, section)];
+    case 'hem and waist':
+    case 'waist and underarm':
+      return [shaped(body, section, last)];
+    default:
+      return section.name satisfies never;
+  }
+}
+
+function castOn(body: BodyShaping, section: BodySection): Step {
+  const { ask } = body;
+  const width = widthLine('lower edge', section.from, ask.gauge, ask.edge);
+  return step(pieceName(body), phrase('where: cast-on and hem'), {
+    worked: body.ask.gauge.worked,
+    pattern: phrase('pattern: cast on', { count: quantity('stitches', ask.pattern.hem, 'stitches') }),
+    instead: [
+      { do: 'cast on', stitches: section.from },
+      say(phrase('do: edging for rows', edging(body, section))),
+    ],
+    check: checkWidth(width, ask.gauge.worked === 'round'),
+    notes: [
+      ...(body.hem === null ? [] : [body.hem.neighbours]),
+      ...(body.hemMoved ? [phrase('note: count moved for shaping', { change: perRow(body) })] : []),
+      ...piecesAlike(body),
+    ],
+    workings: [asPattern(body), width, ...(body.hem?.workings ?? []), ...section.workings],
+  });
+}
+
+function lastEdging(body: BodyShaping, section: BodySection): Step {
+  return step(pieceName(body), phrase('where: last edging'), {
+    worked: body.ask.gauge.worked,
+    instead: [say(phrase('do: edging for rows', edging(body, section))), say(phrase('do: bind off'))],
+    check: phrase('check: length in all', { length: total(body).result }),
+    workings: [...section.workings, total(body)],
+  });
+}
+
+function edging(body: BodyShaping, section: BodySection): Phrase['with'] {
+  return {
+    rows: quantity('rows', section.stretch.rows, 'rows'),
+    length: quantity('depth', body.ask.pattern.edging, 'cm'),
+  };
+}
+
+function straight(body: BodyShaping, section: BodySection): Step {
+  const { ask } = body;
+  const theirs = rowAt("pattern's length", ask.pattern.length, ask.gauge);
+  const more = body.inAll.result.value - theirs.result.value;
+  const change = workOut(
+    more < 0 ? 'rows fewer than the pattern' : 'rows more than the pattern',
+    'a - b',
+    more < 0 ? { a: theirs.result, b: body.inAll.result } : { a: body.inAll.result, b: theirs.result },
+    { unit: 'rows' },
+  );
+  const name =
+    more === 0
+      ? 'do: as many rows as the pattern'
+      : more > 0
+        ? 'do: more rows than the pattern'
+        : 'do: fewer rows than the pattern';
+  return step(
+    pieceName(body),
+    phrase(ask.direction === 'up' ? 'where: hem to underarm' : 'where: underarm to hem'),
+    {
+      worked: body.ask.gauge.worked,
+      pattern: phrase('pattern: straight for a length', {
+        length: quantity('length', ask.pattern.length, 'cm'),
+        rows: theirs.result,
+      }),
+      instead: [
+        plain(section.stretch.rows, section.to, ask.gauge),
+        say(phrase(name, { rows: change.result })),
+      ],
+      check: phrase('check: length in all', { length: total(body).result }),
+      notes: piecesAlike(body),
+      workings: [
+        ...section.workings,
+        theirs,
+        change,
+        heightLine('length of this section', section.stretch.rows, ask.gauge),
+        total(body),
+      ],
+    },
+  );
+}
+
+function waistPlain(body: BodyShaping, section: BodySection): Step {
+  const { ask, waist } = body;
+  const width = widthLine('waist', section.from, ask.gauge, ask.edge, ask.gauge.worked === 'round' ? 1 : 2);
+  return step(pieceName(body), phrase('where: at the waist'), {
+    worked: body.ask.gauge.worked,
+    instead: [plain(section.stretch.rows, section.from, ask.gauge)],
+    check: checkWidth(width, true),
+    notes: [
+      ...(waist === null ? [] : [waist.neighbours]),
+      phrase('note: plain at the waist is common practice'),
+    ],
+    workings: [
+      ...(waist?.workings ?? []),
+      width,
+      ...section.workings,
+      heightLine('plain stretch', section.stretch.rows, ask.gauge),
+    ],
+  });
+}
+
+function shaped(body: BodyShaping, section: BodySection, last: boolean): Step {
+  const { ask } = body;
+  const made = section.spacing === null ? null : shaping(section.spacing, at(body));
+  const upper = section.name === 'waist and underarm';
+  const where = upper
+    ? (['where: waist to underarm', 'where: underarm to waist'] as const)
+    : (['where: hem to waist', 'where: waist to hem'] as const);
+  const height = heightLine('length of this section', section.stretch.rows, ask.gauge);
+  return step(pieceName(body), phrase(ask.direction === 'up' ? where[0] : where[1]), {
+    worked: body.ask.gauge.worked,
+    pattern: phrase('pattern: from a count to a count', {
+      from: quantity('stitches', ask.direction === 'up' ? ask.pattern.hem : ask.pattern.bust, 'stitches'),
+      to: quantity('stitches', ask.direction === 'up' ? ask.pattern.bust : ask.pattern.hem, 'stitches'),
+    }),
+    instead: [
+      ...(made?.instead ?? []),
+      ...(section.spacing === null ? [plain(section.stretch.rows, section.to, ask.gauge)] : []),
+    ],
+    check: last
+      ? phrase('check: length in all', { length: total(body).result })
+      : phrase('check: length so far', { length: height.result }),
+    notes: [...(made?.notes ?? []), ...piecesAlike(body)],
+    workings: [asPattern(body), ...section.workings, height, total(body), ...(made?.workings ?? [])],
+  });
+}
+
+function asPattern({ ask }: BodyShaping): WorkingLine {
+  return workOut(
+    "the pattern's change from hem to underarm",
+    'a - b',
+    {
+      a: quantity("the pattern's stitches at the bust", ask.pattern.bust, 'stitches'),
+      b: quantity("the pattern's stitches at the lower edge", ask.pattern.hem, 'stitches'),
+    },
+    { unit: 'stitches' },
+  );
+}
+
+function total(body: BodyShaping): WorkingLine {
+  return heightLine('length from the lower edge to the underarm', body.inAll.result.value, body.ask.gauge);
+}
+
+function perRow(body: BodyShaping) {
+  return quantity('stitches a shaping row', body.ask.gauge.worked === 'round' ? 4 : 2, 'stitches');
+}
+
+function at(body: BodyShaping): ShapedAt {
+  return body.ask.gauge.worked === 'round' ? 'both sides of both side lines' : 'both edges';
+}
+
+function pieceName(body: BodyShaping): 'body' | 'back' {
+  return body.ask.gauge.worked === 'round' ? 'body' : 'back';
+}
+
+function piecesAlike(body: BodyShaping): Phrase[] {
+  return body.ask.gauge.worked === 'round' ? [] : [phrase('note: pieces alike')];
+}

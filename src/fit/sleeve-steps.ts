@@ -1,0 +1,138 @@
+/** The sleeve's sections as steps of a plan, in the order of knitting. */
+import { rowAt } from './heights.ts';
+import { type Part, phrase, type Step } from './plan.ts';
+import type { SleeveShaping } from './sleeve.ts';
+import {
+  checkWidth,
+  finishedLength,
+  finishedWidth,
+  heightLine,
+  pieceChange,
+  say,
+  shaping,
+  step,
+  widthLine,
+} from './steps.ts';
+import type { Stitches } from './units.ts';
+import { quantity, type WorkingLine } from './working.ts';
+
+export function sleevePart(sleeve: SleeveShaping): Part {
+  const { ask, counts } = sleeve;
+  const cuff = cuffStep(sleeve);
+  const arm = armStep(sleeve);
+  const width = (name: string, pattern: Stitches, count: Stitches) =>
+    finishedWidth(
+      name,
+      finishedWidth(name, null, pattern, ask.gauge, 1, ask.edge).range.expected,
+      count,
+      ask.gauge,
+      1,
+      ask.edge,
+    );
+  return {
+    steps: [...(ask.direction === 'up' ? [cuff, arm] : [arm, cuff]), ...topStep(sleeve)],
+    finished: [
+      width('wrist', ask.pattern.wrist, counts.wrist),
+      width('upper arm', ask.pattern.upperArm, counts.upperArm),
+      finishedLength('sleeve, cuff to underarm', ask.pattern.length, sleeve.inAll.result.value, ask.gauge),
+    ],
+    pieces: [pieceChange(sleeve.before, sleeve.after, ask.gauge)],
+  };
+}
+
+function cuffStep(sleeve: SleeveShaping): Step {
+  const { ask, counts, cuff } = sleeve;
+  const width = widthLine('wrist', counts.wrist, ask.gauge, ask.edge);
+  const edging = phrase('do: edging for rows', {
+    rows: quantity('rows', cuff.rows, 'rows'),
+    length: quantity('depth', ask.pattern.cuff, 'cm'),
+  });
+  const up = ask.direction === 'up';
+  return step('sleeve', phrase(up ? 'where: cast-on and cuff' : 'where: last edging'), {
+    worked: sleeve.ask.gauge.worked,
+    pattern: up
+      ? phrase('pattern: cast on', { count: quantity('stitches', ask.pattern.wrist, 'stitches') })
+      : null,
+    instead: up
+      ? [{ do: 'cast on', stitches: counts.wrist }, say(edging)]
+      : [say(edging), say(phrase('do: bind off'))],
+    check: checkWidth(width, ask.gauge.worked === 'round'),
+    notes: [...(sleeve.wrist === null ? [] : [sleeve.wrist.neighbours]), phrase('note: hand must pass')],
+    workings: [...(sleeve.wrist?.workings ?? []), patternWidth(sleeve), width, ...cuff.workings],
+  });
+}
+
+function armStep(sleeve: SleeveShaping): Step {
+  const { ask, counts } = sleeve;
+  const made = shaping(
+    sleeve.spacing,
+    ask.gauge.worked === 'round' ? 'both sides of the underarm line' : 'both edges',
+  );
+  const up = ask.direction === 'up';
+  const [from, to] = up
+    ? [ask.pattern.wrist, ask.pattern.upperArm]
+    : [ask.pattern.upperArm, ask.pattern.wrist];
+  const length = heightLine('sleeve from cuff edge to underarm', sleeve.inAll.result.value, ask.gauge);
+  return step('sleeve', phrase(up ? 'where: cuff to underarm' : 'where: underarm to cuff'), {
+    worked: sleeve.ask.gauge.worked,
+    pattern: phrase('pattern: from a count to a count', {
+      from: quantity('stitches', from, 'stitches'),
+      to: quantity('stitches', to, 'stitches'),
+    }),
+    instead: [
+      ...(up
+        ? []
+        : [
+            say(
+              phrase('do: start with stitches', { count: quantity('stitches', counts.upperArm, 'stitches') }),
+            ),
+          ]),
+      ...made.instead,
+    ],
+    check: phrase('check: length in all', { length: length.result }),
+    notes: [...(sleeve.upperArm === null ? [] : [sleeve.upperArm.neighbours]), ...made.notes],
+    workings: [
+      patternWidth(sleeve),
+      ...(sleeve.upperArm?.workings ?? []),
+      ...sleeve.arm.workings,
+      sleeve.plain,
+      ...(sleeve.spacing.kind === 'spaced' ? sleeve.spacing.workings : []),
+      ...made.workings,
+      rowAt("pattern's length", ask.pattern.length, ask.gauge),
+      length,
+    ],
+  });
+}
+
+/** What the sleeve's top must take up when its count is not the pattern's. */
+function topStep(sleeve: SleeveShaping): Step[] {
+  const { ask, topDifference } = sleeve;
+  if (topDifference === null) return [];
+  const more = sleeve.counts.upperArm > ask.pattern.upperArm;
+  const width = widthLine('upper arm', sleeve.counts.upperArm, ask.gauge, ask.edge);
+  return [
+    step('sleeve', phrase('where: sleeve top'), {
+      worked: sleeve.ask.gauge.worked,
+      pattern: phrase('pattern: from a count to a count', {
+        from: quantity('stitches', ask.pattern.wrist, 'stitches'),
+        to: quantity('stitches', ask.pattern.upperArm, 'stitches'),
+      }),
+      instead: [
+        say(
+          phrase('note: cap takes the difference', {
+            count: topDifference.result,
+            which: more ? 'more' : 'fewer',
+          }),
+        ),
+      ],
+      check: checkWidth(width, true),
+      workings: [patternWidth(sleeve), topDifference, width],
+    }),
+  ];
+}
+
+function patternWidth({ ask }: SleeveShaping): WorkingLine {
+  return {
+    ...widthLine('upper arm of the pattern', ask.pattern.upperArm, ask.gauge, ask.edge),
+  };
+}

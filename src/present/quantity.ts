@@ -1,0 +1,96 @@
+/** Quantities as a knitter reads them: in her unit, with the word that belongs to the number. */
+import { CM_PER, type Cm, formatDecimal, formatLength, formatTape, type LengthUnit } from '../fit/units.ts';
+import type { Worked } from '../fit/words.ts';
+import type { Quantity, QuantityUnit } from '../fit/working.ts';
+
+export interface Reader {
+  readonly unit: LengthUnit;
+  readonly worked: Worked | null;
+}
+
+/** '96 stitches', '1 round', '38¼ in', '5.5 stitches per in'. */
+export function formatQuantity(q: Quantity, reader: Reader): string {
+  switch (q.unit) {
+    case 'cm':
+      return formatLength(q.value as Cm, reader.unit);
+    case 'stitches':
+      return counted(q.value, 'stitch', 'stitches');
+    case 'rows':
+      return reader.worked === 'round'
+        ? counted(q.value, 'round', 'rounds')
+        : counted(q.value, 'row', 'rows');
+    case 'stitches/cm':
+      return `${formatNumber(q, reader)} stitches per ${reader.unit}`;
+    case 'rows/cm':
+      return `${formatNumber(q, reader)} ${reader.worked === 'round' ? 'rounds' : 'rows'} per ${reader.unit}`;
+    case 'cm²':
+      return `${formatNumber(q, reader)} square ${reader.unit}`;
+    case 'g/cm²':
+      return `${formatNumber(q, reader)} g per square ${reader.unit}`;
+    case 'g':
+    case 'm':
+      return `${formatNumber(q, reader)} ${q.unit}`;
+    case 'times':
+    case 'ratio':
+      return formatNumber(q, reader);
+    default:
+      return q.unit satisfies never;
+  }
+}
+
+/** The number alone, in the reader's unit. */
+export function formatNumber(q: Quantity, { unit }: Reader): string {
+  if (q.unit === 'cm') return formatTape(q.value as Cm, unit);
+  return formatDecimal(inUnit(q.value, q.unit, unit), decimalsOf(q.unit));
+}
+
+/** A value given in centimetres (or per centimetre) in the reader's unit. */
+export function inUnit(value: number, of: QuantityUnit, unit: LengthUnit): number {
+  const factor = CM_PER[unit];
+  switch (of) {
+    case 'cm':
+      return value / factor;
+    case 'cm²':
+      return value / factor ** 2;
+    case 'stitches/cm':
+    case 'rows/cm':
+      return value * factor;
+    case 'g/cm²':
+      return value * factor ** 2;
+    case 'g':
+    case 'm':
+    case 'stitches':
+    case 'rows':
+    case 'times':
+    case 'ratio':
+      return value;
+    default:
+      return of satisfies never;
+  }
+}
+
+function decimalsOf(unit: QuantityUnit): number {
+  switch (unit) {
+    case 'stitches/cm':
+    case 'rows/cm':
+    case 'ratio':
+      return 3;
+    case 'g/cm²':
+      return 4;
+    case 'cm':
+    case 'cm²':
+    case 'g':
+    case 'm':
+    case 'stitches':
+    case 'rows':
+    case 'times':
+      return 2;
+    default:
+      return unit satisfies never;
+  }
+}
+
+function counted(value: number, one: string, many: string): string {
+  const shown = formatDecimal(value, 2);
+  return `${shown} ${shown === '1' ? one : many}`;
+}

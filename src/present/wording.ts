@@ -1,0 +1,85 @@
+/** The wording of every phrase. Gaps in braces take a quantity with its word; {name#} takes the number alone. */
+
+import type { PhraseName } from '../fit/phrases.ts';
+import type { Phrase } from '../fit/plan.ts';
+import { formatNumber, formatQuantity, type Reader } from './quantity.ts';
+import { type Dialect, inDialect } from './terms.ts';
+
+const WORDING: Readonly<Record<PhraseName, string>> = {
+  'where: the size': 'Which size to follow',
+  'where: the fabric': 'Your fabric',
+  'where: cast-on and hem': 'Cast-on and hem',
+  'where: hem to waist': 'From the hem to the waist',
+  'where: at the waist': 'At the waist',
+  'where: waist to underarm': 'From the waist to the underarm',
+  'where: hem to underarm': 'From the hem to the underarm',
+  'where: underarm to hem': 'From the underarm to the hem',
+  'where: underarm to waist': 'From the underarm to the waist',
+  'where: waist to hem': 'From the waist to the hem',
+  'where: last edging': 'The last edging',
+  'where: cast-on and cuff': 'Cast-on and cuff',
+  'where: cuff to underarm': 'From the cuff to the underarm',
+  'where: underarm to cuff': 'From the underarm to the cuff',
+  'where: sleeve top': 'The top of the sleeve',
+  'pattern: cast on': 'cast on {count}.',
+  'pattern: from a count to a count': 'go from {from} to {to}.',
+  'pattern: straight for a length':
+    'knit straight until the body measures {length}; at your [gauge] that is {rows}.',
+  'pattern: edging': 'work the edging for {length}.',
+  'do: follow the size': 'Follow the counts of size {size} throughout, but for the changes below.',
+  'do: edging for rows': 'Work the edging for {rows} ({length}).',
+  'do: start with stitches': 'Begin with {count}.',
+  'do: more rows than the pattern': 'That is {rows} more than the pattern.',
+  'do: fewer rows than the pattern': 'That is {rows} fewer than the pattern.',
+  'do: as many rows as the pattern': 'That is as many as in the pattern.',
+  'do: bind off': '[bind off] loosely.',
+  'check: width': 'laid flat, the piece is {width} wide between its edge stitches.',
+  'check: width around': 'it measures {width} all round.',
+  'check: length so far': 'this part is {length} long.',
+  'check: length in all': 'it is {length} long in all, edging included.',
+  'note: nearest counts':
+    'The counts that fit are {below} ({belowWidth}) and {above} ({aboveWidth}); the nearer one is used.',
+  'note: count moved for shaping':
+    'The count differs from the pattern so that every shaping [row] can change {change}.',
+  'note: cap takes the difference':
+    'Your upper arm has {count} {which} than the pattern. Spread them over the sleeve top: the armhole edge that they meet is unchanged.',
+  'note: pieces alike': 'Knit the front to match the back here.',
+  'note: cannot shape in these rows':
+    'This cannot be shaped as asked: it needs {needed#} shaping [rows], and only {room#} [rows] here may carry them. Choose one of these instead:',
+  'note: way out, more stitches a row':
+    'Change {change} on each shaping [row]: {times#} of them, ending with {end}.',
+  'note: way out, wrong side too': 'Shape on wrong-side rows too: {times#} shaping rows, ending with {end}.',
+  'note: way out, longer': 'Make this section {rows} long: {times#} shaping [rows], ending with {end}.',
+  'note: way out, count within reach': 'Stop at {end} ({width}): {times#} shaping [rows].',
+  'note: plain at the waist is common practice':
+    'A short plain stretch at the waist is common practice: it lets the fabric turn without a kink.',
+  'note: size keeps its counts': 'Counts that are not named here stay as the pattern has them.',
+  'note: hand must pass': 'Check that your hand passes through before you go on.',
+  'cannot: waist outside the body':
+    'The waist would lie {waistAt} above the lower edge of a body of {length}: there is no room to shape between the edging ({edging}), the waist and the underarm.',
+  'cannot: edging longer than the piece': 'A length of {length} leaves nothing above an edging of {edging}.',
+  'cannot: figures missing': 'Some figures are missing, and nothing sound can stand in for them.',
+  'instead: change the lengths': 'Measure both lengths once more, or make the piece longer.',
+  'instead: answer the open questions': 'Answer the questions that were left open, and ask again.',
+};
+
+export interface Voice extends Reader {
+  readonly dialect: Dialect;
+}
+
+export function wordPhrase({ say, with: gaps }: Phrase, voice: Voice): string {
+  const filled = WORDING[say].replace(/\{(\w+)(#?)\}/g, (_, name: string, bare: string) => {
+    const gap = gaps[name];
+    if (gap === undefined) throw new Error(`the phrase '${say}' needs '${name}'`);
+    if (typeof gap === 'string') return gap;
+    return bare === '#' ? formatNumber(gap, voice) : formatQuantity(gap, voice);
+  });
+  const said = inDialect(filled, voice.dialect, voice.worked);
+  return say.startsWith('do:') || say.startsWith('note:') || say.startsWith('where:')
+    ? capitalise(said)
+    : said;
+}
+
+function capitalise(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,65 @@
+/** Workings as lines that a learner can check by hand: names, numbers put in, result, rounding. */
+import { formatDecimal } from '../fit/units.ts';
+import type { Rounding, WorkingLine } from '../fit/working.ts';
+import { formatNumber, formatQuantity, inUnit, type Reader } from './quantity.ts';
+
+const SIGNS: Readonly<Record<string, string>> = {
+  '*': '×',
+  '/': '÷',
+  '-': '−',
+  '+': '+',
+  '(': '(',
+  ')': ')',
+};
+
+/** 'stitches at the waist = 86.4 cm (width at the waist) × 2.2 stitches per cm = 190.08, rounded to … = 192 stitches' */
+export function wordWorking(line: WorkingLine, reader: Reader): string {
+  const put = line.formula
+    .replace(/[A-Za-z][A-Za-z0-9]*|[-+*/()]/g, (token) => {
+      const q = line.given[token];
+      if (q === undefined) return SIGNS[token] ?? token;
+      return named(line, token, reader);
+    })
+    .replace(/\s+/g, ' ');
+  const result = formatQuantity(line.result, reader);
+  if (line.rounding === undefined) return `${line.label} = ${put} = ${result}`;
+  const exact = formatDecimal(inUnit(line.exact, line.result.unit, reader.unit), 2);
+  return `${line.label} = ${put} = ${exact}, ${wordRounding(line.rounding)}: ${result}`;
+}
+
+function named(line: WorkingLine, token: string, reader: Reader): string {
+  const q = line.given[token];
+  if (q === undefined) return token;
+  const number = formatQuantity(q, reader);
+  return number.includes(q.name) ? number : `${number} (${q.name})`;
+}
+
+function wordRounding(rounding: Rounding): string {
+  switch (rounding.to) {
+    case 'whole':
+      return 'to the nearest whole number';
+    case 'whole down':
+      return 'rounded down';
+    case 'whole up':
+      return 'rounded up';
+    case 'even':
+      return 'to the nearest even number';
+    case 'multiple':
+      return rounding.multiple === 1
+        ? 'to the nearest whole number'
+        : `to the nearest multiple of ${rounding.multiple}${rounding.plus === 0 ? '' : `, plus ${rounding.plus}`}`;
+    default:
+      return rounding satisfies never;
+  }
+}
+
+/** A number that stands in the working of a line, as printed: for finding every figure of a text again. */
+export function figuresOf(line: WorkingLine, reader: Reader): string[] {
+  const rounding = line.rounding?.to === 'multiple' ? [line.rounding.multiple, line.rounding.plus] : [];
+  return [
+    ...Object.values(line.given).map((q) => formatNumber(q, reader)),
+    formatNumber(line.result, reader),
+    formatDecimal(inUnit(line.exact, line.result.unit, reader.unit), 2),
+    ...rounding.map(String),
+  ];
+}
