@@ -39,7 +39,7 @@ export type Rounding =
 export interface WorkingLine {
   /** What is worked out: `stitches at the bust`. */
   readonly label: string;
-  /** Arithmetic over the letters of `given`: `a * b`, `(a - b) / 2`. */
+  /** Arithmetic over the letters of `given`: `a * b`, `(a - b) / 2`, `√(a * a + b * b)`. */
   readonly formula: string;
   readonly given: Readonly<Record<string, Quantity>>;
   /** The value of the formula, before rounding. */
@@ -52,7 +52,7 @@ export interface WorkingLine {
 type Given = Readonly<Record<string, Quantity>>;
 
 /**
- * Works a line out. Letters in the formula are keys of `given`; `+ - * / ( )` and whole or decimal numbers are known.
+ * Works a line out. Letters in the formula are keys of `given`; `+ - * / ( ) √` and whole or decimal numbers are known.
  * Throws where the formula names a letter that is not given.
  */
 export function workOut(
@@ -112,7 +112,7 @@ export function evaluate(formula: string, given: Given): number {
 
 /** A recursive-descent reader for sums of products: one function a level of binding strength. */
 function parseFormula(formula: string): Node {
-  const tokens = formula.match(/[A-Za-z][A-Za-z0-9]*|\d+(?:\.\d+)?|[-+*/()]/g) ?? [];
+  const tokens = formula.match(/[A-Za-z][A-Za-z0-9]*|\d+(?:\.\d+)?|[-+*/()√]/g) ?? [];
   let at = 0;
 
   function sum(): Node {
@@ -142,6 +142,10 @@ function parseFormula(formula: string): Node {
       const inside = sum();
       if (tokens[at++] !== ')') throw new Error(`the formula '${formula}' lacks a closing bracket`);
       return inside;
+    }
+    if (token === '√') {
+      const under = atom();
+      return (g) => Math.sqrt(under(g));
     }
     if (/^\d/.test(token)) {
       const value = Number(token);
