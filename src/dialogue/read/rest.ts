@@ -1,0 +1,52 @@
+/** What an answer holds beside its figures: whether that is harmless, doubtful, or about something else. */
+import type { Token } from './token.ts';
+import { type Meaning, means } from './vocabulary.ts';
+
+const HARMLESS_MARKS = new Set(['.', ',', ';', ':', '!', '?', '(', ')', '[', ']', '=', '~']);
+
+/** Words that change nothing about a figure. A word in no list here is put back to the person. */
+const FILLERS = new Set(
+  (
+    'i im am is its it was my mine the a an of at in on to for with by from than have has get got and so please thanks ' +
+    'thank you ok measure measures measured measurement comes out exactly total altogether all round around finished ' +
+    "fit size sized wide width long length tall high height deep depth circumference ease it's i'm i've would be should " +
+    'want wanted make take need now left remain remaining remains cast co on needle needles pattern says body bust chest ' +
+    'waist hip hips wrist neck head back front arm upper cross sleeve shoulder underarm hem cuff yoke swatch'
+  ).split(' '),
+);
+
+/** What figures can count: a word of one of these that the question does not own speaks of something else. */
+const COUNTED: readonly Meaning[] = [
+  'inch',
+  'cm',
+  'mm',
+  'foot',
+  'stitch',
+  'row',
+  'stitches per inch',
+  'rows per inch',
+  'yard',
+  'gram',
+  'ounce',
+  'ball',
+  'month',
+  'year',
+];
+
+export type Verdict = 'clear' | 'extra words' | 'other kind' | 'not understood';
+
+/** Judges the tokens that belong to no figure; words that mean one of `own` belong to the question. */
+export function judgeRest(rest: readonly Token[], own: readonly Meaning[]): Verdict {
+  let verdict: Verdict = 'clear';
+  for (const token of rest) {
+    if (token.is === 'number') return 'not understood';
+    if (own.some((meaning) => means(token.text, meaning))) continue;
+    if (token.is === 'mark') {
+      if (!HARMLESS_MARKS.has(token.text)) return 'not understood';
+    } else if (!FILLERS.has(token.text) && !means(token.text, 'approximate')) {
+      if (COUNTED.some((meaning) => means(token.text, meaning))) return 'other kind';
+      verdict = 'extra words';
+    }
+  }
+  return verdict;
+}
