@@ -1,0 +1,53 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import Database from 'better-sqlite3';
+import { describe, expect, it } from 'vitest';
+import { MIGRATIONS } from '../../src/store/migrations.ts';
+import { openStore } from '../../src/store/sqlite.ts';
+import { databases } from './folder.ts';
+
+const newFile = databases();
+
+describe('migrations', () => {
+  it('number the database by the steps that were taken', () => {
+    const file = newFile();
+    openStore(file).close();
+    const db = new Database(file);
+    expect(db.pragma('user_version', { simple: true })).toBe(MIGRATIONS.length);
+    expect(db.pragma('integrity_check', { simple: true })).toBe('ok');
+  });
+
+  it('make strict tables only', () => {
+    const file = newFile();
+    openStore(file).close();
+    const tables = new Database(file).pragma('table_list') as {
+      schema: string;
+      name: string;
+      strict: number;
+    }[];
+    const ours = tables.filter((t) => t.schema === 'main' && !t.name.startsWith('sqlite_'));
+    expect(ours.map((t) => t.name).sort()).toEqual(['forgetting', 'log', 'preference', 'session']);
+    expect(ours.every((t) => t.strict === 1)).toBe(true);
+  });
+
+  it('leave a database of a later program alone, and say so by name', () => {
+    const file = newFile();
+    openStore(file).close();
+    const db = new Database(file);
+    db.pragma('user_version = 999');
+    expect(() => openStore(file)).toThrow(
+      expect.objectContaining({ name: 'StoreTooNew', file, found: 999, known: MIGRATIONS.length }),
+    );
+    expect(db.pragma('user_version', { simple: true })).toBe(999);
+  });
+
+  it('are taken once where several processes open a new file at the same time', async () => {
+    const file = newFile();
+    const children = Array.from({ length: 4 }, () =>
+      spawn(process.execPath, ['--import', 'tsx', 'tests/store/open-child.ts', file], { stdio: 'inherit' }),
+    );
+    const codes = await Promise.all(children.map(async (child) => (await once(child, 'exit'))[0]));
+    expect(codes).toEqual([0, 0, 0, 0]);
+    expect(openStore(file).openOf('ada')).toHaveLength(4);
+  });
+});
