@@ -50,7 +50,12 @@ export type Reply =
       readonly help: readonly Button[];
     }
   /** One reading to be confirmed, or one of several to be picked. */
-  | { readonly reply: 'check'; readonly question: string; readonly text: string; readonly buttons: readonly Button[] }
+  | {
+      readonly reply: 'check';
+      readonly question: string;
+      readonly text: string;
+      readonly buttons: readonly Button[];
+    }
   | { readonly reply: 'review'; readonly lines: readonly ReviewLine[]; readonly buttons: readonly Button[] }
   | { readonly reply: 'outcome'; readonly outcome: Outcome; readonly buttons: readonly Button[] }
   | { readonly reply: 'rest'; readonly how: 'paused' | 'cancelled'; readonly text: string };

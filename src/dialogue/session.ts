@@ -17,6 +17,8 @@ export type LogLine =
 /** A reading that waits for a yes, or for one of several options. */
 export interface Pending {
   readonly question: string;
+  /** The question that is put back. */
+  readonly text: string;
   readonly options: readonly PendingOption[];
 }
 

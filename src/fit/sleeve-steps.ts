@@ -1,5 +1,4 @@
 /** The sleeve's sections as steps of a plan, in the order of knitting. */
-import { rowAt } from './heights.ts';
 import { type Part, phrase, type Step } from './plan.ts';
 import type { SleeveShaping } from './sleeve.ts';
 import {
@@ -98,7 +97,6 @@ function armStep(sleeve: SleeveShaping): Step {
       sleeve.plain,
       ...(sleeve.spacing.kind === 'spaced' ? sleeve.spacing.workings : []),
       ...made.workings,
-      rowAt("pattern's length", ask.pattern.length, ask.gauge),
       length,
     ],
   });

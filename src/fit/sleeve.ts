@@ -21,7 +21,8 @@ export interface SleeveAsk {
   readonly pattern: {
     readonly wrist: Stitches;
     readonly upperArm: Stitches;
-    readonly length: Cm;
+    /** Null where it is not known; then there is no outline to compare with. */
+    readonly length: Cm | null;
     readonly cuff: Cm;
   };
   /** Finished widths around, where they are to differ from the pattern's. */
@@ -36,7 +37,7 @@ export interface SleeveAsk {
 export interface SleeveShaping {
   readonly kind: 'sleeve';
   readonly ask: SleeveAsk;
-  readonly before: Piece;
+  readonly before: Piece | null;
   readonly after: Piece;
   readonly wrist: Counted | null;
   readonly upperArm: Counted | null;
@@ -95,7 +96,10 @@ export function shapeSleeve(ask: SleeveAsk): SleeveShaping | SleeveCannot {
   return {
     kind: 'sleeve',
     ask,
-    before: outline(ask, ask.pattern.wrist, ask.pattern.upperArm, ask.pattern.length),
+    before:
+      ask.pattern.length === null
+        ? null
+        : outline(ask, ask.pattern.wrist, ask.pattern.upperArm, ask.pattern.length),
     after: outline(ask, low, high, ask.length),
     wrist,
     upperArm,

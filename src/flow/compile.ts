@@ -9,7 +9,7 @@
 import { assign, setup } from 'xstate';
 import type { Outcome } from '../fit/plan.ts';
 import type { Answer, Answers } from './answer.ts';
-import { type Calculations, unitOf } from './calculations.ts';
+import { type Calculations, type Sheet, type Suggestion, unitOf } from './calculations.ts';
 import { both, holds } from './condition.ts';
 import type { Book } from './load.ts';
 import type { Condition, FlowFile, Question } from './schema.ts';
@@ -23,8 +23,16 @@ export interface Stop {
   readonly when: Condition | undefined;
 }
 
+/** A question as things stand: with the answers in force, and the likely answers that it offers. */
+export interface Asked {
+  readonly id: string;
+  readonly question: Question;
+  readonly answers: Answers;
+  readonly offered: () => readonly Suggestion[];
+}
+
 /** Whether an answer given earlier still fits the question as things stand. */
-export type Fits = (id: string, question: Question, answer: Answer, answers: Answers) => boolean;
+export type Fits = (asked: Asked, answer: Answer) => boolean;
 
 export interface Interview {
   readonly answers: Answers;
@@ -46,6 +54,11 @@ export interface CompiledFlow {
   /** The answers to questions that are asked as things stand; others are kept but have no say. */
   readonly inForce: (answers: Answers) => Answers;
   readonly outcome: (answers: Answers) => Outcome;
+  readonly asked: (stop: Stop, answers: Answers) => Asked;
+  /** Whether the question has an answer that fits as things stand. */
+  readonly fits: (stop: Stop, answers: Answers) => boolean;
+  /** What stands in for an unknown answer; undefined where nothing does. */
+  readonly standIn: (question: Question, answers: Answers) => Suggestion | undefined;
 }
 
 export type Flows = ReadonlyMap<string, CompiledFlow>;
@@ -63,16 +76,37 @@ function compileFlow(file: FlowFile, book: Book, calculations: Calculations, fit
   if (result === undefined)
     throw new Error(`'${file.result}' passed the check of names but is not in the table`);
   const inForce = once((answers: Answers) => answersInForce(stops, answers));
-  const outcome = once((answers: Answers) =>
-    result({ answers: inForce(answers), questions, unit: unitOf(answers), flow: file.id }),
-  );
+  const sheet = (answers: Answers): Sheet => ({
+    answers: inForce(answers),
+    questions,
+    unit: unitOf(answers),
+    flow: file.id,
+  });
+  const outcome = once((answers: Answers) => result(sheet(answers)));
+  const suggest = (name: string, answers: Answers) => calculations.suggestions[name]?.(sheet(answers)) ?? [];
+  const asked = ({ id, question }: Stop, answers: Answers): Asked => ({
+    id,
+    question,
+    answers: inForce(answers),
+    offered: () => (question.offer === undefined ? [] : suggest(question.offer, answers)),
+  });
+  const fitting = (stop: Stop, answers: Answers): boolean => {
+    const answer = answers[stop.id];
+    return answer !== undefined && fits(asked(stop, answers), answer);
+  };
+  const passes = (stop: Stop, { answers, revisiting }: Interview): boolean =>
+    !isAsked(stop, inForce(answers)) || (revisiting !== stop.id && fitting(stop, answers));
   return {
     file,
     stops,
     questions,
     inForce,
     outcome,
-    machine: machineFor(file.id, stops, fits, inForce, outcome),
+    asked,
+    fits: fitting,
+    standIn: (question, answers) =>
+      'use' in question.unknown ? suggest(question.unknown.use, answers)[0] : undefined,
+    machine: machineFor(file.id, stops, passes, outcome),
   };
 }
 
@@ -115,8 +149,7 @@ function answersInForce(stops: readonly Stop[], answers: Answers): Answers {
 function machineFor(
   id: string,
   stops: readonly Stop[],
-  fits: Fits,
-  inForce: (answers: Answers) => Answers,
+  passes: (stop: Stop, interview: Interview) => boolean,
   outcome: (answers: Answers) => Outcome,
 ) {
   const base = setup({
@@ -126,8 +159,8 @@ function machineFor(
       input: {} as { answers: Answers },
     },
     guards: {
-      passes: ({ context }, params: { stop: Stop }) =>
-        passes(params.stop, context.revisiting, inForce(context.answers), fits),
+      passes: ({ context }, params: { stop: Stop }) => passes(params.stop, context),
+
       answersThis: ({ event }, params: { question: string }) =>
         event.type === 'ANSWER' && event.question === params.question,
       revisits: ({ event, context }, params: { question: string }) =>
@@ -181,11 +214,4 @@ function machineFor(
       cancelled: { type: 'final' },
     },
   });
-}
-
-function passes(stop: Stop, revisiting: string | null, answers: Answers, fits: Fits): boolean {
-  if (!isAsked(stop, answers)) return true;
-  const answer = answers[stop.id];
-  if (answer === undefined || revisiting === stop.id) return false;
-  return fits(stop.id, stop.question, answer, answers);
 }

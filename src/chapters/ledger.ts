@@ -1,0 +1,121 @@
+/** Reads answers for a calculation, and keeps account of what stood in for an unknown one and of what waits. */
+
+import type { Count } from '../fit/gauge.ts';
+import type { Assumption } from '../fit/plan.ts';
+import { type Cm, formatLength, type Stitches, stitches } from '../fit/units.ts';
+import type { AnswerKind, Value } from '../flow/answer.ts';
+import type { Sheet, Suggestion } from '../flow/calculations.ts';
+
+export interface Ledger {
+  readonly sheet: Sheet;
+  readonly standIn: (question: string) => Suggestion | undefined;
+  readonly assumed: Assumption[];
+  readonly waiting: string[];
+}
+
+export function ledger(
+  sheet: Sheet,
+  suggestions: Readonly<Record<string, (sheet: Sheet) => readonly Suggestion[]>>,
+): Ledger {
+  const standIn = (id: string): Suggestion | undefined => {
+    const unknown = sheet.questions.get(id)?.unknown;
+    return unknown !== undefined && 'use' in unknown ? suggestions[unknown.use]?.(sheet)[0] : undefined;
+  };
+  return { sheet, standIn, assumed: [], waiting: [] };
+}
+
+/**
+ * The value of an answer. Where it is not known, its stand-in, entered as assumed; where there is none, undefined,
+ * entered as waiting. A question that was never asked gives undefined and leaves no trace.
+ */
+export function take<K extends AnswerKind>(
+  book: Ledger,
+  id: string,
+  kind: K,
+): Extract<Value, { kind: K }> | undefined {
+  const answer = book.sheet.answers[id];
+  const question = book.sheet.questions.get(id);
+  if (answer === undefined || question === undefined) return undefined;
+  if (answer.given === 'value') return ofKind(answer.value, kind);
+  if ('waits' in question.unknown) {
+    note(book.waiting, `${question.short}: ${question.unknown.waits}`);
+    return undefined;
+  }
+  const stands = book.standIn(id);
+  const value = stands === undefined ? undefined : ofKind(stands.value, kind);
+  const used = stands === undefined ? 'nothing stands in' : `${shown(stands.value, book)} (${stands.from})`;
+  if (!book.assumed.some((a) => a.question === question.short)) {
+    book.assumed.push({ question: question.short, used, effect: question.unknown.effect });
+  }
+  return value;
+}
+
+function ofKind<K extends AnswerKind>(value: Value, kind: K): Extract<Value, { kind: K }> | undefined {
+  return value.kind === kind ? (value as Extract<Value, { kind: K }>) : undefined;
+}
+
+function note(list: string[], line: string): void {
+  if (!list.includes(line)) list.push(line);
+}
+
+function shown(value: Value, { sheet }: Ledger): string {
+  switch (value.kind) {
+    case 'length':
+    case 'ease':
+      return formatLength(value.cm, sheet.unit);
+    case 'stitches':
+    case 'rows':
+      return `${value.count} ${value.kind}`;
+    case 'choice':
+      return labelOf(value.choice, sheet);
+    case 'choices':
+      return value.choices.map((c) => labelOf(c, sheet)).join(', ');
+    case 'size':
+      return `size ${value.label}`;
+    case 'gauge':
+      return `${value.stitches.count} stitches over ${formatLength(value.stitches.span, value.stitches.unit)}`;
+    case 'stitch gauge':
+      return `${value.stitches.count} stitches over ${formatLength(value.stitches.span, value.stitches.unit)}`;
+    case 'row gauge':
+      return `${value.rows.count} rows over ${formatLength(value.rows.span, value.rows.unit)}`;
+    case 'sizes':
+    case 'multiple':
+      return 'as printed';
+    default:
+      return value satisfies never;
+  }
+}
+
+function labelOf(choice: string, { questions }: Sheet): string {
+  for (const { choices } of questions.values()) {
+    const found = choices?.find((c) => c.id === choice);
+    if (found !== undefined) return found.label;
+  }
+  return choice;
+}
+
+export function takeLength(book: Ledger, id: string): Cm | undefined {
+  return take(book, id, 'length')?.cm;
+}
+
+export function takeStitches(book: Ledger, id: string): Stitches | undefined {
+  const count = take(book, id, 'stitches')?.count;
+  return count === undefined ? undefined : stitches(count);
+}
+
+export function takeChoice(book: Ledger, id: string): string | undefined {
+  return take(book, id, 'choice')?.choice;
+}
+
+/** The counts of the places that were counted, in order; places left out leave no gap. */
+export function takeCounts(
+  book: Ledger,
+  ids: readonly string[],
+  kind: 'stitch gauge' | 'row gauge',
+): Count[] {
+  return ids.flatMap((id) => {
+    const value = take(book, id, kind);
+    if (value === undefined) return [];
+    return [value.kind === 'stitch gauge' ? value.stitches : value.rows];
+  });
+}

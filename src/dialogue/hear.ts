@@ -1,0 +1,165 @@
+/** A typed answer read as the kind that its question asks for. */
+import { type Answer, type Answers, type Value, valueGiven } from '../flow/answer.ts';
+import { unitOf } from '../flow/calculations.ts';
+import type { Asked } from '../flow/compile.ts';
+import type { Question } from '../flow/schema.ts';
+import { readChoice, readChoices } from './read/choice.ts';
+import { readRows, readStitches } from './read/count.ts';
+import { readEase } from './read/ease.ts';
+import { type GaugeTyped, readGauge } from './read/gauge.ts';
+import type { Heard } from './read/heard.ts';
+import { heard, refused } from './read/heard.ts';
+import { readLength } from './read/length.ts';
+import { readMultiple } from './read/multiple.ts';
+import { readSizes } from './read/sizes.ts';
+import { showValue } from './shown.ts';
+
+/** Reads the text for this question; least and most are minded, the body is not. */
+export function hear(asked: Asked, text: string): Heard<Value> {
+  const read = readKind(asked, text);
+  return read.kind === 'heard' || read.kind === 'ask back' ? withinBounds(asked.question, read, asked) : read;
+}
+
+function readKind({ question, answers, offered }: Asked, text: string): Heard<Value> {
+  const unit = answers.unit === undefined ? undefined : unitOf(answers);
+  const { example } = question;
+  switch (question.kind) {
+    case 'choice':
+      return as(readChoice(text, question.choices ?? []), (choice) => ({ kind: 'choice', choice }));
+    case 'choices':
+      return as(readChoices(text, question.choices ?? []), (choices) => ({ kind: 'choices', choices }));
+    case 'length':
+      return as(readLength(text, { unit, expected: { what: 'one length', example } }), (l) => ({
+        kind: 'length',
+        ...l,
+      }));
+    case 'ease':
+      return as(readEase(text, unit), ({ low }) => ({ kind: 'ease', ...low }));
+    case 'stitches':
+      return as(readStitches(text), (count) => ({ kind: 'stitches', count }));
+    case 'rows':
+      return as(readRows(text), (count) => ({ kind: 'rows', count }));
+    case 'stitch gauge':
+      return needing(
+        readGauge(text, { unit, asked: 'stitch' }),
+        ({ stitches }) => stitches && { kind: 'stitch gauge', stitches },
+        example,
+      );
+    case 'row gauge':
+      return needing(
+        readGauge(text, { unit, asked: 'row' }),
+        ({ rows }) => rows && { kind: 'row gauge', rows },
+        example,
+      );
+    case 'gauge':
+      return needing(
+        readGauge(text, { unit, asked: 'stitch' }),
+        ({ stitches, rows }) => stitches && rows && { kind: 'gauge', stitches, rows },
+        example,
+      );
+    case 'sizes':
+      return as(readSizes(text, unit), (sizes) => ({ kind: 'sizes', ...sizes }));
+    case 'size': {
+      const labels = offered().flatMap(({ value }) => (value.kind === 'size' ? [value.label] : []));
+      const choices = labels.map((label) => ({ id: label, label, hear: [`size ${label}`] }));
+      return as(readChoice(text, choices), (label) => ({ kind: 'size', label }));
+    }
+    case 'multiple':
+      return as(readMultiple(text), (multiple) => ({ kind: 'multiple', ...multiple }));
+    default:
+      return question.kind satisfies never;
+  }
+}
+
+function as<T>(read: Heard<T>, make: (value: T) => Value): Heard<Value> {
+  switch (read.kind) {
+    case 'heard':
+    case 'ask back':
+      return { ...read, value: make(read.value) };
+    case 'which':
+      return { ...read, options: read.options.map((o) => ({ ...o, value: make(o.value) })) };
+    case 'refused':
+      return read;
+    default:
+      return read satisfies never;
+  }
+}
+
+/** A gauge from which one part is needed; refused where that part is not there. */
+function needing(
+  read: Heard<GaugeTyped>,
+  part: (typed: GaugeTyped) => Value | undefined,
+  example: string,
+): Heard<Value> {
+  const lacking = () => refused('not understood', { what: `an answer like this: ${example}`, example });
+  switch (read.kind) {
+    case 'heard':
+    case 'ask back': {
+      const value = part(read.value);
+      return value === undefined ? lacking() : { ...read, value };
+    }
+    case 'which': {
+      const options = read.options.flatMap((o) => {
+        const value = part(o.value);
+        return value === undefined ? [] : [{ ...o, value }];
+      });
+      return options.length === 0 ? lacking() : { ...read, options };
+    }
+    case 'refused':
+      return read;
+    default:
+      return read satisfies never;
+  }
+}
+
+function withinBounds(
+  question: Question,
+  read: Extract<Heard<Value>, { kind: 'heard' | 'ask back' }>,
+  { answers }: Asked,
+): Heard<Value> {
+  const size = sizeOf(read.value);
+  if (size === undefined) return read;
+  const { least, most } = question;
+  if ((least === undefined || size >= least) && (most === undefined || size <= most)) return read;
+  const unit = unitOf(answers);
+  const bound = (n: number) => showValue(question, boundValue(read.value, n), unit);
+  const range =
+    least === undefined
+      ? `at most ${bound(most ?? 0)}`
+      : most === undefined
+        ? `at least ${bound(least)}`
+        : `${bound(least)} to ${bound(most)}`;
+  return refused('out of range', { what: range, example: question.example });
+}
+
+/** The figure that least and most are about. */
+function sizeOf(value: Value): number | undefined {
+  if (value.kind === 'length' || value.kind === 'ease') return value.cm;
+  if (value.kind === 'stitches' || value.kind === 'rows') return value.count;
+  return undefined;
+}
+
+function boundValue(like: Value, n: number): Value {
+  if (like.kind === 'length' || like.kind === 'ease') return { ...like, cm: n as typeof like.cm };
+  if (like.kind === 'stitches' || like.kind === 'rows') return { ...like, count: n };
+  return like;
+}
+
+/** Whether an earlier answer still fits its question: its kind, its choices, its bounds. */
+export function fits(asked: Asked, answer: Answer): boolean {
+  if (answer.given !== 'value') return true;
+  const { value } = answer;
+  const { question } = asked;
+  if (value.kind !== question.kind) return false;
+  if (value.kind === 'choice') return question.choices?.some((c) => c.id === value.choice) ?? false;
+  if (value.kind === 'choices')
+    return value.choices.every((id) => question.choices?.some((c) => c.id === id));
+  if (value.kind === 'size')
+    return asked.offered().some((o) => o.value.kind === 'size' && o.value.label === value.label);
+  return withinBounds(question, heard(value, ''), asked).kind === 'heard';
+}
+
+/** The length that was answered, for a check of the body. */
+export function typedLength(answers: Answers, id: string) {
+  return valueGiven(answers, id, 'length')?.typed;
+}

@@ -1,0 +1,119 @@
+/** What is shown where an interview stands: the question, the review, or the outcome. */
+import { unitOf } from '../flow/calculations.ts';
+import type { CompiledFlow, Stop } from '../flow/compile.ts';
+import type { Button, Reply, ReviewLine } from './message.ts';
+import { answersOf, type Session } from './session.ts';
+import { showAnswer, showValue } from './shown.ts';
+import { askedStops, standing } from './standing.ts';
+
+const BACK: Button = { label: 'Back', send: 'back' };
+const WHY: Button = { label: 'Why do you ask?', send: 'why' };
+const HOW: Button = { label: 'How do I find it?', send: 'how' };
+const UNKNOWN: Button = { label: "I don't know", send: "I don't know" };
+const PAUSE: Button = { label: 'Pause', send: 'pause' };
+const PLAN: Button = { label: 'Make my plan', send: 'yes' };
+const REVIEW: Button = { label: 'Change an answer', send: 'review' };
+
+/** The replies that put a person where she stands, when an interview begins or is taken up again. */
+export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
+  const now = standing(flow, session);
+  switch (now.at) {
+    case 'question':
+      return session.place.pending?.question === now.stop.id
+        ? [pendingCheck(session)]
+        : [ask(flow, session, now.stop)];
+    case 'review':
+      return [review(flow, session)];
+    case 'outcome':
+      return [{ reply: 'outcome', outcome: flow.outcome(answersOf(session.log)), buttons: [REVIEW] }];
+    case 'cancelled':
+      return [
+        {
+          reply: 'rest',
+          how: 'cancelled',
+          text: 'This interview was cancelled. Your answers are kept; say "start over" to begin it afresh.',
+        },
+      ];
+    default:
+      return now satisfies never;
+  }
+}
+
+function ask(flow: CompiledFlow, session: Session, stop: Stop): Reply {
+  const { question } = stop;
+  const answers = answersOf(session.log);
+  const asked = askedStops(flow, answers);
+  const at = asked.findIndex((s) => s.id === stop.id);
+  const open = asked.filter((s) => answers[s.id] === undefined && s.id !== stop.id);
+  return {
+    reply: 'ask',
+    question: stop.id,
+    text: question.ask,
+    progress: { number: at + 1, toGo: open.length },
+    buttons: [...choiceButtons(stop), ...likely(flow, stop, session)],
+    several: question.kind === 'choices',
+    example: question.example,
+    help: [...(at > 0 ? [BACK] : []), WHY, HOW, UNKNOWN, PAUSE],
+  };
+}
+
+function choiceButtons({ question }: Stop): Button[] {
+  return question.choices?.map((c) => ({ label: c.label, send: c.label })) ?? [];
+}
+
+/** The present answer of a question that is asked again, and the likely answers. */
+function likely(flow: CompiledFlow, stop: Stop, session: Session): Button[] {
+  const answers = answersOf(session.log);
+  const unit = unitOf(answers);
+  const { question } = stop;
+  const present = answers[stop.id];
+  const kept: Button[] =
+    present === undefined ? [] : [{ label: `Keep: ${showAnswer(question, present, unit)}`, send: 'keep' }];
+  const offered = flow.asked(stop, answers).offered();
+  const standIn =
+    question.kind === 'length' && offered.length === 0 ? flow.standIn(question, answers) : undefined;
+  const suggestions = standIn === undefined ? offered : [standIn];
+  const buttons = suggestions.map(({ value, from }) => {
+    const shown = showValue(question, value, unit);
+    return { label: shown, send: value.kind === 'size' ? value.label : shown, note: from };
+  });
+  return [...kept, ...buttons];
+}
+
+function pendingCheck({ place }: Session): Reply {
+  const pending = place.pending;
+  if (pending === null) throw new Error('nothing is pending');
+  const yes = pending.options.length === 1;
+  return {
+    reply: 'check',
+    question: pending.question,
+    text: pending.text,
+    buttons: [
+      ...pending.options.map((o) => ({
+        label: yes ? `Yes: ${o.label}` : o.label,
+        send: yes ? 'yes' : o.label,
+      })),
+      { label: yes ? 'No, I will type it again' : 'None of these', send: 'no' },
+    ],
+  };
+}
+
+function review(flow: CompiledFlow, session: Session): Reply {
+  const answers = answersOf(session.log);
+  const unit = unitOf(answers);
+  const lines = askedStops(flow, answers).flatMap((stop): ReviewLine[] => {
+    const answer = answers[stop.id];
+    if (answer === undefined) return [];
+    const standIn = answer.given === 'value' ? undefined : flow.standIn(stop.question, answers);
+    const stands = standIn === undefined ? '' : `; ${showValue(stop.question, standIn.value, unit)} is used`;
+    return [
+      {
+        question: stop.id,
+        label: stop.question.short,
+        shown: `${showAnswer(stop.question, answer, unit)}${stands}`,
+        assumed: answer.given !== 'value',
+      },
+    ];
+  });
+  return { reply: 'review', lines, buttons: [PLAN, BACK, PAUSE] };
+}

@@ -1,0 +1,52 @@
+/** An answer as it is shown back, in the reader's unit. */
+import type { Count } from '../fit/gauge.ts';
+import { formatDecimal, formatLength, formatTape, type LengthUnit } from '../fit/units.ts';
+import type { Answer, Value } from '../flow/answer.ts';
+import type { Question } from '../flow/schema.ts';
+
+export function showAnswer(question: Question, answer: Answer, unit: LengthUnit): string {
+  if (answer.given === 'unknown') return 'not known';
+  if (answer.given === 'skipped') return 'left out';
+  return showValue(question, answer.value, unit);
+}
+
+export function showValue(question: Question, value: Value, unit: LengthUnit): string {
+  switch (value.kind) {
+    case 'choice':
+      return labelOf(question, value.choice);
+    case 'choices':
+      return value.choices.length === 0 ? 'none' : value.choices.map((c) => labelOf(question, c)).join(', ');
+    case 'length':
+    case 'ease':
+      return formatLength(value.cm, unit);
+    case 'stitches':
+      return `${value.count} stitches`;
+    case 'rows':
+      return `${value.count} rows`;
+    case 'stitch gauge':
+      return showCount(value.stitches, 'stitches');
+    case 'row gauge':
+      return showCount(value.rows, 'rows');
+    case 'gauge':
+      return `${showCount(value.stitches, 'stitches')}, ${showCount(value.rows, 'rows')}`;
+    case 'sizes':
+      return `${value.lengths.map((l) => (l === null ? '–' : formatTape(l, unit))).join(', ')} ${unit}`;
+    case 'size':
+      return `size ${value.label}`;
+    case 'multiple':
+      return value.plus === 0
+        ? `multiple of ${value.multiple}`
+        : `multiple of ${value.multiple} + ${value.plus}`;
+    default:
+      return value satisfies never;
+  }
+}
+
+/** A gauge keeps the unit of the span that was counted. */
+function showCount({ count, span, unit }: Count, what: string): string {
+  return `${formatDecimal(count, 2)} ${what} over ${formatLength(span, unit)}`;
+}
+
+function labelOf(question: Question, choice: string): string {
+  return question.choices?.find((c) => c.id === choice)?.label ?? choice;
+}

@@ -1,0 +1,38 @@
+/** Where an interview stands: what replaying its log through the flow's machine gives. */
+import { initialTransition, transition } from 'xstate';
+import type { Answers } from '../flow/answer.ts';
+import { type CompiledFlow, isAsked, type Stop } from '../flow/compile.ts';
+import { answersOf, type Session } from './session.ts';
+
+export type Standing =
+  | { readonly at: 'question'; readonly stop: Stop }
+  | { readonly at: 'review' }
+  | { readonly at: 'outcome' }
+  | { readonly at: 'cancelled' };
+
+export function standing(flow: CompiledFlow, { log, place }: Session): Standing {
+  if (place.rest === 'cancelled') return { at: 'cancelled' };
+  const [replayed] = initialTransition(flow.machine, { answers: answersOf(log) });
+  const revisited =
+    place.revisiting === null
+      ? replayed
+      : transition(flow.machine, replayed, { type: 'REVISIT', question: place.revisiting })[0];
+  const state =
+    place.confirmed && revisited.value === 'review'
+      ? transition(flow.machine, revisited, { type: 'CONFIRM' })[0]
+      : revisited;
+  const stop = flow.stops.find((s) => s.state === state.value);
+  if (stop !== undefined) return { at: 'question', stop };
+  return { at: state.value === 'review' ? 'review' : 'outcome' };
+}
+
+/** The questions that are asked as things stand, each once, in order. */
+export function askedStops(flow: CompiledFlow, answers: Answers): Stop[] {
+  const inForce = flow.inForce(answers);
+  const seen = new Set<string>();
+  return flow.stops.filter((stop) => {
+    if (seen.has(stop.id) || !isAsked(stop, inForce)) return false;
+    seen.add(stop.id);
+    return true;
+  });
+}
