@@ -26,6 +26,7 @@ export const REFUSAL_REASONS = [
   'thousands',
   'several numbers',
   'ranges',
+  'incomplete',
   'not whole',
   'negative',
   'out of range',
@@ -120,6 +121,8 @@ function because(reason: RefusalReason): string {
       return 'I read more than one number and cannot tell which one you mean.';
     case 'ranges':
       return 'I read a range for each size; one number for each size is enough.';
+    case 'incomplete':
+      return 'Half of it is missing there.';
     case 'not whole':
       return 'That is not a whole number.';
     case 'negative':
@@ -129,7 +132,7 @@ function because(reason: RefusalReason): string {
     case 'other kind':
       return 'That counts something else than I asked for.';
     case 'uneven rows':
-      return 'The two units do not list the same number of sizes.';
+      return 'I could not match those figures size by size.';
     case 'unknown size':
       return 'I do not know that size.';
     case 'no such choice':

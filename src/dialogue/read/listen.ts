@@ -43,7 +43,7 @@ function split(line: string): readonly Token[] {
     const gap = matchAt(SPACE, line, at);
     at += gap.length;
     const spaced = gap !== '';
-    const numeral = numeralAt(line, at, tokens.at(-1)?.text === '/');
+    const numeral = numeralAt(line, at, !spaced && tokens.at(-1)?.text === '/');
     if (numeral !== undefined) {
       tokens.push(...numeral.tokens.map((t, i) => ({ ...t, spaced: i === 0 && spaced })));
       at += numeral.length;

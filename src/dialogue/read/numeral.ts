@@ -7,8 +7,8 @@ type Piece = Omit<NumberToken, 'spaced'> | Omit<MarkToken, 'spaced'>;
 const RUN = /\d+(?:[.,]\d+)*|\.\d+/y;
 /** What joins a whole number to its fraction: '3 and 5/8', '21-1/2', '5 & 1/2'. */
 const JOINED_FRACTION =
-  /(?: +|-| +(?:and|und|et) +| *& *)(\d{1,2})([/\u2044])(\d{1,2})(?:ths?|rds?|nds?)?(?!\d|[.,]\d| *[/\u2044])/y;
-const OWN_FRACTION = /([/\u2044])(\d{1,2})(?:ths?|rds?|nds?)?(?!\d|[.,]\d| *[/\u2044])/y;
+  /(?: +|-| +(?:and|und|et) +| *& *)(\d{1,2})([/\u2044])(\d{1,2})(?:ths?|rds?|nds?)?(?!\d|[.,]\d|[/\u2044])/y;
+const OWN_FRACTION = /([/\u2044])(\d{1,2})(?:ths?|rds?|nds?)?(?!\d|[.,]\d|[/\u2044])/y;
 
 /** Halves to thirty-seconds as on a tape, and thirds. Others ('4/5', '22/10') are two numbers with a slash. */
 const TAPE_DENOMINATORS: readonly number[] = [2, 3, 4, 8, 16, 32];
@@ -26,7 +26,7 @@ export function numeralAt(
   const run = RUN.exec(line)?.[0];
   if (run === undefined) return undefined;
   if (!/^\d+$/.test(run)) return { tokens: withPointsAndCommas(run), length: run.length };
-  const fraction = afterSlash ? undefined : fractionAfter(run, line, at + run.length);
+  const fraction = fractionAfter(run, line, at + run.length, afterSlash);
   if (fraction === undefined) return { tokens: [number(run, Number(run))], length: run.length };
   const text = line.slice(at, at + run.length + fraction.length);
   return { tokens: [{ ...number(text, fraction.value), fraction: true }], length: text.length };
@@ -36,11 +36,16 @@ function number(text: string, value: number, afterComma = ''): Omit<NumberToken,
   return { is: 'number', value, text, fraction: false, afterComma };
 }
 
-function fractionAfter(run: string, line: string, at: number): { value: number; length: number } | undefined {
+function fractionAfter(
+  run: string,
+  line: string,
+  at: number,
+  afterSlash: boolean,
+): { value: number; length: number } | undefined {
   OWN_FRACTION.lastIndex = at;
   const own = OWN_FRACTION.exec(line);
   if (own !== null) {
-    const value = fractionValue(Number(run), own[1], Number(own[2]));
+    const value = afterSlash ? undefined : fractionValue(Number(run), own[1], Number(own[2]));
     return value === undefined ? undefined : { value, length: own[0].length };
   }
   JOINED_FRACTION.lastIndex = at;

@@ -29,6 +29,7 @@ const COUNTED: readonly Meaning[] = [
   'gram',
   'ounce',
   'ball',
+  'times',
   'month',
   'year',
 ];
