@@ -16,7 +16,6 @@ export const FAULT_CODES = {
   'condition too early': 'The condition rests on a question that is never asked before this step.',
   'choices missing': 'A choice question lists its choices, and no other kind does.',
   'includes itself': 'The flow includes itself, by one way or another.',
-  'example unread': 'The example of the question is not an answer that the question would take.',
 } as const;
 export type FaultCode = keyof typeof FAULT_CODES;
 

@@ -1,0 +1,77 @@
+/** The alterations, asked of the engine with the figures that were answered. */
+import { type BodyCannot, shapeBody } from '../fit/body-shaping.ts';
+import { bodyPart } from '../fit/body-steps.ts';
+import { easedWidth } from '../fit/ease.ts';
+import { type Cannot, type Part, type Phrase, phrase } from '../fit/plan.ts';
+import { type SleeveCannot, shapeSleeve } from '../fit/sleeve.ts';
+import { sleevePart } from '../fit/sleeve-steps.ts';
+import { type Cm, cm } from '../fit/units.ts';
+import { quantity } from '../fit/working.ts';
+import { bodyFigures, sleeveFigures } from './figures.ts';
+import { fitOf, tableOf } from './body-known.ts';
+import { type Ledger, take, takeLength } from './ledger.ts';
+import { ownGauge } from './own-gauge.ts';
+
+/** A part of the plan; or why it cannot be made; or undefined where figures are missing (they are entered as waiting). */
+export type Altered = Part | Omit<Cannot, 'unit'> | undefined;
+
+export function sleeveAltered(book: Ledger): Altered {
+  const figures = sleeveFigures(book);
+  const length = takeLength(book, 'sleeve_length');
+  const upperArm = takeLength(book, 'upper_arm');
+  const wrist = takeLength(book, 'wrist');
+  const fit = fitOf(book);
+  if (figures === undefined || length === undefined) return undefined;
+  const gauge = ownGauge(book, figures.worked);
+  if (gauge === undefined) return undefined;
+  const eased = (region: 'upper arm' | 'wrist', body: Cm | undefined) =>
+    body === undefined ? null : easedWidth(region, body, fit, tableOf(book));
+  const [arm, hand] = [eased('upper arm', upperArm), eased('wrist', wrist)];
+  const shaped = shapeSleeve({
+    gauge,
+    direction: figures.direction,
+    edge: figures.edge,
+    pattern: figures,
+    wrist: hand === null ? null : cm(hand.result.value),
+    upperArm: arm === null ? null : cm(arm.result.value),
+    length,
+    cuffRepeat: { multiple: 2, plus: 0 },
+  });
+  if (shaped.kind === 'cannot') return cannot(shaped);
+  return sleevePart(shaped, { wrist: hand, upperArm: arm });
+}
+
+export function bodyAltered(book: Ledger, wish: { readonly waist: boolean }): Altered {
+  const figures = bodyFigures(book);
+  const length = takeLength(book, 'body_length');
+  const waist = wish.waist ? waistWanted(book) : null;
+  if (figures === undefined || length === undefined || waist === undefined) return undefined;
+  const gauge = ownGauge(book, figures.worked);
+  if (gauge === undefined) return undefined;
+  const shaped = shapeBody({
+    gauge,
+    direction: figures.direction,
+    edge: figures.edge,
+    pattern: figures,
+    length,
+    waist: waist && { around: cm(waist.eased.result.value), belowUnderarm: waist.belowUnderarm },
+    hip: null,
+  });
+  return shaped.kind === 'cannot' ? cannot(shaped) : bodyPart(shaped, waist?.eased ?? null);
+}
+
+function waistWanted(book: Ledger) {
+  const [body, ease, belowUnderarm] = [takeLength(book, 'waist'), take(book, 'waist_ease', 'ease')?.cm, takeLength(book, 'underarm_to_waist')];
+  if (body === undefined || ease === undefined || belowUnderarm === undefined) return undefined;
+  const eased = easeLine('waist', body, ease);
+  return { eased, belowUnderarm };
+}
+
+function cannot(why: BodyCannot | SleeveCannot): Omit<Cannot, 'unit'> {
+  const gaps: Phrase['with'] = {
+    length: quantity('length', why.length, 'cm'),
+    edging: quantity('edging', why.edging, 'cm'),
+    ...('waistAt' in why && why.waistAt !== null ? { waistAt: quantity('height of the waist', why.waistAt, 'cm') } : {}),
+  };
+  return { kind: 'cannot', because: [phrase(`cannot: ${why.why}`, gaps)], instead: [phrase('instead: change the lengths')] };
+}

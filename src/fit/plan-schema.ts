@@ -1,0 +1,122 @@
+/**
+ * The published shape of a plan. `plan.schema.json` beside this file is made from it (npm run schemas), for programs that
+ * read plans: for every section its rows, the shaping rows, and the counts before and after.
+ */
+import { z } from 'zod';
+import { PHRASES } from './phrases.ts';
+import { type Plan, SHAPED_AT } from './plan.ts';
+import { CARRIERS } from './spacing.ts';
+import { LENGTH_UNITS } from './units.ts';
+import { DIRECTIONS, LEVELS, PIECES, WORKED } from './words.ts';
+import { QUANTITY_UNITS } from './working.ts';
+
+const cm = z.number().describe('centimetres');
+const stitches = z.int().min(0).describe('stitches');
+const rows = z.int().min(0).describe('rows, or rounds where the piece is knitted in the round');
+
+const quantity = z.strictObject({ name: z.string(), value: z.number(), unit: z.enum(QUANTITY_UNITS) });
+
+const rounding = z.union([
+  z.strictObject({ to: z.enum(['whole', 'whole down', 'whole up', 'even']) }),
+  z.strictObject({ to: z.literal('multiple'), multiple: z.int().min(1), plus: z.int() }),
+]);
+
+const working = z
+  .strictObject({
+    label: z.string(),
+    formula: z.string().describe('arithmetic over the letters of `given`'),
+    given: z.record(z.string(), quantity),
+    exact: z.number().describe('value of the formula, before rounding'),
+    rounding: rounding.optional(),
+    result: quantity,
+  })
+  .meta({ id: 'working' });
+
+const phrase = z
+  .strictObject({ say: z.enum(PHRASES), with: z.record(z.string(), z.union([quantity, z.string()])) })
+  .meta({ id: 'phrase' });
+
+const spaced = z
+  .strictObject({
+    kind: z.literal('spaced'),
+    rows,
+    from: stitches.describe('count before the section'),
+    to: stitches.describe('count after it'),
+    perRow: z.int().min(1).describe('stitches that one shaping row changes'),
+    carriers: z.enum(CARRIERS),
+    base: z.int().describe('plain rows before the first interval is counted'),
+    runs: z.array(z.strictObject({ every: rows, times: z.int().min(1) })),
+    plainAfter: rows,
+    shaping: z.array(z.strictObject({ row: rows.describe('counted from 1'), after: stitches })),
+    workings: z.array(working),
+  })
+  .meta({ id: 'spaced' });
+
+const instruction = z
+  .discriminatedUnion('do', [
+    z.strictObject({ do: z.literal('say'), phrase }),
+    z.strictObject({ do: z.literal('cast on'), stitches }),
+    z.strictObject({ do: z.literal('work plain'), rows, length: cm, stitches }),
+    z.strictObject({ do: z.literal('shape'), spaced, at: z.enum(SHAPED_AT) }),
+  ])
+  .meta({ id: 'instruction' });
+
+const step = z
+  .strictObject({
+    piece: z.enum([...PIECES, 'all']),
+    worked: z.enum(WORKED).nullable(),
+    where: phrase,
+    pattern: phrase.nullable(),
+    instead: z.array(instruction),
+    check: phrase.nullable(),
+    notes: z.array(phrase),
+    workings: z.array(working),
+  })
+  .meta({ id: 'step' });
+
+const piece = z
+  .strictObject({
+    name: z.enum(PIECES),
+    worked: z.enum(WORKED),
+    direction: z.enum(DIRECTIONS),
+    levels: z.array(z.strictObject({ name: z.enum(LEVELS), row: rows, stitches })),
+  })
+  .meta({ id: 'piece' });
+
+export const planSchema = z
+  .strictObject({
+    schema: z.literal('easewright plan'),
+    version: z.literal(1),
+    flow: z.string(),
+    unit: z
+      .enum(LENGTH_UNITS)
+      .describe('the unit that the reader chose; every length here is in centimetres'),
+    summary: z.array(phrase),
+    steps: z.array(step),
+    finished: z.array(
+      z.strictObject({
+        name: z.string(),
+        pattern: cm.nullable(),
+        range: z.strictObject({ low: cm, expected: cm, high: cm }),
+      }),
+    ),
+    pieces: z.array(
+      z.strictObject({
+        before: piece.nullable(),
+        after: piece,
+        gauge: z.strictObject({ stitchesPerCm: z.number(), rowsPerCm: z.number(), worked: z.enum(WORKED) }),
+      }),
+    ),
+    assumed: z.array(z.strictObject({ question: z.string(), used: z.string(), effect: z.string() })),
+    waiting: z.array(z.string()),
+    cautions: z.array(phrase),
+  })
+  .meta({
+    title: 'An Easewright plan',
+    description: 'A numbered list of changes to a sweater pattern, in the order of knitting.',
+  });
+
+/** A plan as read from outside; throws ZodError where it does not follow the schema. */
+export function parsePlan(value: unknown): Plan {
+  return planSchema.parse(value) as unknown as Plan;
+}

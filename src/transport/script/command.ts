@@ -1,0 +1,123 @@
+/** The `fit` command: lists flows, prints a flow's questions, or answers flows from a file. */
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import type { CompiledFlow, Flows } from '../../flow/compile.ts';
+import type { Wording } from '../contract.ts';
+import { AnswerFileFault, readScripts } from './files.ts';
+import { runScript, type ScriptResult } from './run.ts';
+
+export const EXIT = { plan: 0, fault: 1, refused: 2, open: 3, cannot: 4 } as const;
+
+export interface CommandSurroundings {
+  readonly flows: Flows;
+  readonly wording: Wording;
+  readonly out: (text: string) => void;
+  readonly error: (text: string) => void;
+}
+
+const USAGE = `Use it like this:
+  npm run -s fit -- --flows
+  npm run -s fit -- --flow ID --questions
+  npm run -s fit -- --flow ID --answers FILE [--json]
+FILE is YAML or JSON: question ids with what a person would type.
+Exit code 0: a plan. 2: an answer was refused. 3: questions are open. 4: it cannot be planned. 1: a fault.
+`;
+
+/** Runs the command and returns its exit code. */
+export function runCommand(args: readonly string[], around: CommandSurroundings): number {
+  const parsed = readArgs(args);
+  if (typeof parsed === 'string') return complain(around, `${parsed}\n${USAGE}`);
+  if (parsed.flows === true) {
+    for (const { file } of around.flows.values()) around.out(`${file.id}\t${file.title}\t${file.wish}\n`);
+    return EXIT.plan;
+  }
+  const flow = around.flows.get(parsed.flow ?? '');
+  if (flow === undefined) {
+    const known = [...around.flows.keys()].join(', ');
+    return complain(
+      around,
+      parsed.flow === undefined ? USAGE : `There is no flow '${parsed.flow}'. There are: ${known}.\n`,
+    );
+  }
+  if (parsed.questions === true) {
+    around.out(`${JSON.stringify(questionsOf(flow), null, 2)}\n`);
+    return EXIT.plan;
+  }
+  if (parsed.answers === undefined) return complain(around, USAGE);
+  return answerAll(flow, parsed.answers, parsed.json === true, around);
+}
+
+function readArgs(args: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...args],
+      options: {
+        flows: { type: 'boolean' },
+        flow: { type: 'string' },
+        questions: { type: 'boolean' },
+        answers: { type: 'string' },
+        json: { type: 'boolean' },
+      },
+    }).values;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+function complain({ error }: CommandSurroundings, text: string): number {
+  error(text);
+  return EXIT.fault;
+}
+
+/** The questions of a flow in order: id, kind, wording, conditions, choices. */
+function questionsOf(flow: CompiledFlow) {
+  return flow.stops.map(({ id, question, when }) => ({
+    id,
+    ...question,
+    ...(when === undefined ? {} : { when }),
+  }));
+}
+
+function answerAll(flow: CompiledFlow, file: string, json: boolean, around: CommandSurroundings): number {
+  let scripts: ReturnType<typeof readScripts>;
+  try {
+    scripts = readScripts(readFileSync(file === '-' ? 0 : file, 'utf8'), file);
+  } catch (error) {
+    if (error instanceof AnswerFileFault || isFileTrouble(error))
+      return complain(around, `${error.message}\n`);
+    throw error;
+  }
+  const results = scripts.map((script) => runScript(flow, script));
+  const [only] = results;
+  if (only !== undefined && results.length === 1) return tell(only, json, around);
+  for (const result of results) around.out(`${JSON.stringify(asData(result))}\n`);
+  const codes = results.map(exitCode);
+  return [EXIT.refused, EXIT.open, EXIT.cannot].find((code) => codes.includes(code)) ?? EXIT.plan;
+}
+
+function isFileTrouble(error: unknown): error is NodeJS.ErrnoException {
+  return error instanceof Error && 'code' in error && typeof error.code === 'string';
+}
+
+function tell(result: ScriptResult, json: boolean, { out, error, wording }: CommandSurroundings): number {
+  if (result.result === 'outcome') {
+    out(json ? `${JSON.stringify(asData(result), null, 2)}\n` : wording(result.outcome));
+  } else if (result.result === 'refused') {
+    for (const r of result.refused)
+      error(`${r.question}: '${r.answer}' was not taken. ${r.reason} (for example: ${r.example})\n`);
+  } else {
+    for (const o of result.open) error(`${o.question} is open: ${o.ask} (for example: ${o.example})\n`);
+  }
+  return exitCode(result);
+}
+
+/** A plan follows the published schema; anything else is an object that says what it is. */
+function asData(result: ScriptResult): unknown {
+  if (result.result !== 'outcome') return result;
+  return result.outcome.kind === 'plan' ? result.outcome.plan : result.outcome;
+}
+
+function exitCode(result: ScriptResult): number {
+  if (result.result !== 'outcome') return EXIT[result.result];
+  return result.outcome.kind === 'plan' ? EXIT.plan : EXIT.cannot;
+}

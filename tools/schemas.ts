@@ -1,0 +1,18 @@
+/** Writes the JSON Schemas that editors and other programs use. A test holds them against what is in the tree. */
+import { writeFileSync } from 'node:fs';
+import { z } from 'zod';
+import { planSchema } from '../src/fit/plan-schema.ts';
+import { flowSchema } from '../src/flow/schema.ts';
+
+export const SCHEMA_FILES = {
+  'flows/flow.schema.json': () => jsonOf(flowSchema),
+  'src/fit/plan.schema.json': () => jsonOf(planSchema),
+} as const;
+
+function jsonOf(schema: z.ZodType): string {
+  return `${JSON.stringify(z.toJSONSchema(schema, { io: 'input' }), null, 2)}\n`;
+}
+
+if (process.argv[1]?.endsWith('schemas.ts')) {
+  for (const [file, make] of Object.entries(SCHEMA_FILES)) writeFileSync(file, make());
+}
