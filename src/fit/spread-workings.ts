@@ -3,7 +3,8 @@ import type { Ends, Stretches } from './stretches.ts';
 import type { Worked } from './words.ts';
 import { type Quantity, type QuantityUnit, quantity, type WorkingLine, workOut } from './working.ts';
 
-export interface SpreadFigures {
+/** The counts that were asked for. */
+export interface SpreadCounts {
   readonly before: number;
   /** Gained (positive) or lost (negative). */
   readonly change: number;
@@ -13,6 +14,9 @@ export interface SpreadFigures {
   readonly takes: number;
   readonly each: number;
   readonly worked: Worked;
+}
+
+export interface SpreadFigures extends SpreadCounts {
   readonly ends: Ends;
   readonly laid: Stretches;
 }
@@ -146,4 +150,45 @@ function stretchInStitches(line: WorkingLine, repeat: number, takes: number): Wo
     c: quantity('stitches that a change takes', takes, 'stitches'),
   };
   return workOut(line.label.replace('repeats', 'plain stitches'), 'a * b - c', given, { unit: 'stitches' });
+}
+
+/** The count after the row, the changes asked for, the most that one row holds, and the stitches over after whole repeats. */
+export function explainFault(counts: SpreadCounts): readonly WorkingLine[] {
+  const before = quantity('stitches on the needle', counts.before, 'stitches');
+  const change = quantity('stitches to gain (negative: to lose)', counts.change, 'stitches');
+  const after = workOut('stitches after the row', 'a + b', { a: before, b: change }, { unit: 'stitches' });
+  const altered = quantity('stitches to gain or lose', Math.abs(counts.change), 'stitches');
+  const each = quantity('stitches by which a change alters the count', counts.each, 'stitches');
+  const asked = workOut('changes asked for', 'a / b', { a: altered, b: each }, { unit: 'times' });
+  const edge = quantity('edge stitches on each side', counts.edge, 'stitches');
+  const inner = workOut(
+    'stitches between the edges',
+    'a - 2 * b',
+    { a: before, b: edge },
+    { unit: 'stitches' },
+  );
+  return [after, asked, inner, ...explainMost(counts, inner.result)];
+}
+
+/** Changes between stitches or repeats need one on either side in a flat row; others need the stitches that they take. */
+function explainMost({ repeat, takes, worked }: SpreadCounts, inner: Quantity): WorkingLine[] {
+  const between = repeat > 1 || takes === 0;
+  const per = between
+    ? quantity('stitches of a repeat', repeat, 'stitches')
+    : quantity('stitches that a change takes', takes, 'stitches');
+  const places = workOut(
+    between ? 'stitches or repeats to place changes between' : 'most changes in one row',
+    'a / b',
+    { a: inner, b: per },
+    { unit: 'times', rounding: { to: 'whole down' } },
+  );
+  const over = workOut(
+    'stitches over',
+    'a - b * c',
+    { a: inner, b: places.result, c: per },
+    { unit: 'stitches' },
+  );
+  const ends = quantity('less at the edges of a flat row', worked === 'flat' ? 1 : 0, 'times');
+  const most = workOut('most changes in one row', 'a - b', { a: places.result, b: ends }, { unit: 'times' });
+  return [places, ...(repeat > 1 ? [over] : []), ...(between ? [most] : [])];
 }

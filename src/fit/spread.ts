@@ -5,7 +5,7 @@
  */
 import { ANY_COUNT, admissible, type CountRule } from './gauge.ts';
 import { type Change, MADE_OF, plain, type Segment } from './row.ts';
-import { explainSpread } from './spread-workings.ts';
+import { explainFault, explainSpread, type SpreadCounts } from './spread-workings.ts';
 import { type Ends, flat, isAgain, layStretches, type Nested, type Stretches } from './stretches.ts';
 import { type Stitches, stitches } from './units.ts';
 import type { Worked } from './words.ts';
@@ -48,6 +48,7 @@ export interface TooManyChanges {
   readonly asked: number;
   readonly most: number;
   readonly alternatives: readonly SpreadAlternative[];
+  readonly workings: readonly WorkingLine[];
 }
 
 /** Each change counts for two stitches, and the difference is odd. */
@@ -56,6 +57,7 @@ export interface UnevenChange {
   readonly change: number;
   readonly each: number;
   readonly alternatives: readonly SpreadAlternative[];
+  readonly workings: readonly WorkingLine[];
 }
 
 /** The stitches between the edges are no whole number of pattern repeats. */
@@ -65,6 +67,7 @@ export interface NoWholeRepeats {
   readonly repeat: Stitches;
   readonly over: Stitches;
   readonly alternatives: readonly SpreadAlternative[];
+  readonly workings: readonly WorkingLine[];
 }
 
 /** The count after the row would break the pattern's rule. */
@@ -73,6 +76,7 @@ export interface BreaksRule {
   readonly after: number;
   readonly rule: CountRule;
   readonly alternatives: readonly SpreadAlternative[];
+  readonly workings: readonly WorkingLine[];
 }
 
 export type CannotSpread = TooManyChanges | UnevenChange | NoWholeRepeats | BreaksRule;
@@ -91,23 +95,23 @@ export interface SpreadAlternative {
 /** Spreads the changes, or says why that cannot be done and offers what can. Throws where the edges fill the row. */
 export function spread(ask: SpreadAsk): Spread | CannotSpread {
   const found = find(ask);
+  if (found.kind === 'spread') return found;
+  const workings = explainFault(figuresOf(ask));
   switch (found.kind) {
-    case 'spread':
-      return found;
     case 'too many changes':
-      return { ...found, alternatives: waysOut(ask, found.most) };
+      return { ...found, alternatives: waysOut(ask, found.most), workings };
     case 'no multiple':
-      return { ...found, alternatives: nearestWhole(ask, found.each) };
+      return { ...found, alternatives: nearestWhole(ask, found.each), workings };
     case 'no whole repeats':
-      return { ...found, alternatives: offer('anywhere in the row', withoutRepeat(ask)) };
+      return { ...found, alternatives: offer('anywhere in the row', withoutRepeat(ask)), workings };
     case 'result breaks the rule':
-      return { ...found, alternatives: nearestAllowed(ask, found.rule) };
+      return { ...found, alternatives: nearestAllowed(ask, found.rule), workings };
     default:
       return found satisfies never;
   }
 }
 
-type Bare<T> = T extends CannotSpread ? Omit<T, 'alternatives'> : never;
+type Bare<T> = T extends CannotSpread ? Omit<T, 'alternatives' | 'workings'> : never;
 
 /** The row, or what stands against it. */
 function find(ask: SpreadAsk): Spread | Bare<CannotSpread> {
@@ -159,7 +163,7 @@ function roomFor(ask: SpreadAsk, takes: number): Room {
 }
 
 function worked(ask: SpreadAsk, by: Change, changes: number, room: Room): Spread {
-  const { takes, leaves } = MADE_OF[by];
+  const { takes } = MADE_OF[by];
   const inRepeats = room.repeat > 1;
   const laid = layStretches({
     plain: inRepeats ? room.inner / room.repeat : room.inner - changes * takes,
@@ -180,17 +184,20 @@ function worked(ask: SpreadAsk, by: Change, changes: number, room: Room): Spread
     stretches: [...flat(laid.before).map(before), ...last].map(stitches),
     symmetry: laid.symmetry,
     row: bordered(inside, ask.edge ?? 0),
-    workings: explainSpread({
-      before: ask.stitches,
-      change: ask.change,
-      edge: ask.edge ?? 0,
-      repeat: room.repeat,
-      takes,
-      each: Math.abs(leaves - takes),
-      worked: ask.worked,
-      ends: ask.ends ?? 'half',
-      laid,
-    }),
+    workings: explainSpread({ ...figuresOf(ask), ends: ask.ends ?? 'half', laid }),
+  };
+}
+
+function figuresOf(ask: SpreadAsk): SpreadCounts {
+  const { takes, leaves } = MADE_OF[technique(ask)];
+  return {
+    before: ask.stitches,
+    change: ask.change,
+    edge: ask.edge ?? 0,
+    repeat: ask.repeat ?? 1,
+    takes,
+    each: Math.abs(leaves - takes),
+    worked: ask.worked,
   };
 }
 

@@ -281,6 +281,7 @@ describe('changes that keep to a pattern', () => {
     const found = mustNot({ stitches: stitches(98), change: 6, worked: 'round', repeat: stitches(8) });
     expect(found).toMatchObject({ kind: 'no whole repeats', stitches: 98, repeat: 8, over: 2 });
     expect(found.alternatives.map((a) => a.way)).toEqual(['anywhere in the row']);
+    expect(found.workings.map((line) => line.result.value)).toContain(2);
   });
 
   it('are refused where the result would break the multiple, with the nearest counts that keep it', () => {
@@ -310,7 +311,9 @@ describe('changes that do not fit into one row', () => {
     fc.assert(
       fc.property(crowded, (ask) => {
         const found = spread(ask);
-        if (found.kind === 'spread') return;
+        if (found.kind !== 'too many changes') return;
+        const told = found.workings.map((line) => line.result.value);
+        expect(told).toEqual(expect.arrayContaining([found.asked, found.most]));
         for (const { way, rows } of found.alternatives) {
           const needle = Needle.castOn(ask.stitches, ask.worked);
           for (const row of rows) needle.written(row.row);
