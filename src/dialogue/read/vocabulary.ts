@@ -26,7 +26,7 @@ const LISTS = {
   article: 'a an the each',
   approximate:
     '~ about approx approximately around ca circa roughly nearly almost barely just short ungefahr fast environ presque',
-  every: 'every each ev jede jeder jedes jeden alle chaque tous toutes les',
+  every: 'every each ev jede jeder jedes jeden alle chaque les',
   following: 'foll folls following next nachste nachsten folgende folgenden suivant suivants suivante',
   other: 'other alt alternate alternating 2nd second',
   more: 'more further additional weitere weiteren mehr encore',
