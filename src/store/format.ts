@@ -32,6 +32,7 @@ const value: z.ZodType<Value> = z.discriminatedUnion('kind', [
     unit,
     labels: z.array(z.string()).nullable(),
   }),
+  z.strictObject({ kind: z.literal('size'), label: z.string() }),
   z.strictObject({ kind: z.literal('multiple'), multiple: z.number(), plus: z.number() }),
 ]);
 
@@ -49,7 +50,7 @@ const line: z.ZodType<LogLine> = z.discriminatedUnion('line', [
 const option = z.strictObject({ label: z.string(), answer, echo: z.string() });
 const place: z.ZodType<Place> = z.strictObject({
   revisiting: z.string().nullable(),
-  pending: z.strictObject({ question: z.string(), options: z.array(option) }).nullable(),
+  pending: z.strictObject({ question: z.string(), text: z.string(), options: z.array(option) }).nullable(),
   confirmed: z.boolean(),
   rest: z.enum(['none', 'paused', 'cancelled']),
 });

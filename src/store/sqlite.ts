@@ -13,6 +13,8 @@ import { LogMismatch, named } from './trouble.ts';
 
 /** How long a verb waits for another process to let go, in milliseconds. */
 const PATIENCE = 5000;
+/** Between two tries, in milliseconds. */
+const RETRY = 10;
 
 /** Opens the file, makes it where it is missing, and brings it up to date. Throws StoreTrouble or StoreTooNew. */
 export function openStore(file: string, patience = PATIENCE): Store {
@@ -22,6 +24,7 @@ export function openStore(file: string, patience = PATIENCE): Store {
     closeSync(openSync(file, 'a', 0o600));
     const db = new Database(file, { timeout: patience });
     try {
+      switchToWal(db, patience);
       return new SqliteStore(db, file);
     } catch (error) {
       db.close();
@@ -32,13 +35,27 @@ export function openStore(file: string, patience = PATIENCE): Store {
   }
 }
 
+/** Done once in the life of a file. Here SQLite does not wait for other processes by itself, as it does elsewhere. */
+function switchToWal(db: Database.Database, patience: number): void {
+  const until = performance.now() + patience;
+  for (;;) {
+    try {
+      db.pragma('journal_mode = WAL');
+      return;
+    } catch (error) {
+      const busy = error instanceof Database.SqliteError && error.code.startsWith('SQLITE_BUSY');
+      if (!busy || performance.now() > until) throw error;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, RETRY);
+    }
+  }
+}
+
 class SqliteStore implements Store {
   readonly #db: Database.Database;
   readonly #file: string;
   readonly #sql: Statements;
 
   constructor(db: Database.Database, file: string) {
-    db.pragma('journal_mode = WAL');
     // In WAL mode only FULL brings a commit to the disk before it returns.
     db.pragma('synchronous = FULL');
     db.pragma('foreign_keys = ON');

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { MIGRATIONS } from '../../src/store/migrations.ts';
@@ -7,6 +8,8 @@ import { openStore } from '../../src/store/sqlite.ts';
 import { databases } from './folder.ts';
 
 const newFile = databases();
+const PROCESSES = 3;
+const FILES = 20;
 
 describe('migrations', () => {
   it('number the database by the steps that were taken', () => {
@@ -42,12 +45,17 @@ describe('migrations', () => {
   });
 
   it('are taken once where several processes open a new file at the same time', async () => {
-    const file = newFile();
-    const children = Array.from({ length: 4 }, () =>
-      spawn(process.execPath, ['--import', 'tsx', 'tests/store/open-child.ts', file], { stdio: 'inherit' }),
+    const folder = newFile();
+    const start = `${Date.now() + 3000}`;
+    const children = Array.from({ length: PROCESSES }, () =>
+      spawn(process.execPath, ['--import', 'tsx', 'tests/store/open-child.ts', folder, start, `${FILES}`], {
+        stdio: 'inherit',
+      }),
     );
     const codes = await Promise.all(children.map(async (child) => (await once(child, 'exit'))[0]));
-    expect(codes).toEqual([0, 0, 0, 0]);
-    expect(openStore(file).openOf('ada')).toHaveLength(4);
+    expect(codes).toEqual(children.map(() => 0));
+    for (let i = 0; i < FILES; i += 1) {
+      expect(openStore(join(folder, `${i}.db`)).openOf('ada')).toHaveLength(PROCESSES);
+    }
   });
 });

@@ -41,6 +41,7 @@ const value: fc.Arbitrary<Value> = fc.oneof(
     unit,
     labels: fc.option(fc.array(text, { maxLength: 4 })),
   }),
+  fc.record({ kind: fc.constant('size' as const), label: text }),
   fc.record({ kind: fc.constant('multiple' as const), multiple: number, plus: number }),
 );
 
@@ -63,6 +64,7 @@ export const anyPlace: fc.Arbitrary<Place> = fc.record({
   pending: fc.option(
     fc.record({
       question: text,
+      text,
       options: fc.array(fc.record({ label: text, answer, echo: text }), { maxLength: 3 }),
     }),
   ),
