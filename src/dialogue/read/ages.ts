@@ -2,7 +2,7 @@
 import { askBack, type Expected, type Heard, heard, refused } from './heard.ts';
 import { isRefused, LONGEST_ROW, listen } from './listen.ts';
 import { judgeRest } from './rest.ts';
-import { sizeRow } from './sizerow.ts';
+import { sizeRow } from './size-row.ts';
 import { rowText } from './sizes.ts';
 import type { Token } from './token.ts';
 import { means } from './vocabulary.ts';

@@ -3,6 +3,7 @@
  * What belongs to no measure is kept as the rest, so that nothing typed is passed over unseen.
  */
 import { type Measured, measureAt } from './measure.ts';
+import { isUnit } from './rest.ts';
 import { type Token, wordAt } from './token.ts';
 import { means } from './vocabulary.ts';
 
@@ -63,8 +64,8 @@ export function groupsOf(tokens: readonly Token[]): Groups {
 /** 'cm: 38' and '38, in inches please': a unit that stands apart belongs to the one bare number. */
 function adoptUnit(read: Groups): Groups {
   const [only, another] = read.groups;
-  const apart = read.rest.find((t) => t.text !== 'in' && (means(t.text, 'cm') || means(t.text, 'inch')));
-  if (only === undefined || another !== undefined || apart?.is !== 'word') return read;
+  const apart = read.rest.find((t, i) => t.is === 'word' && isUnit(read.rest, i));
+  if (only === undefined || another !== undefined || apart === undefined) return read;
   if (only.to !== undefined || only.from.measured.unit !== undefined) return read;
   const unit = means(apart.text, 'cm') ? 'cm' : 'in';
   const from = { ...only.from, measured: { ...only.from.measured, unit } } as const;

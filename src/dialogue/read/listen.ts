@@ -1,6 +1,6 @@
 /** A typed answer cut into numbers, words and marks, in time linear in its length. */
 import { type Expected, type Refused, refused } from './heard.ts';
-import { spellOut } from './numberwords.ts';
+import { spellOut } from './number-words.ts';
 import { numeralAt } from './numeral.ts';
 import { plain } from './plain.ts';
 import type { Token } from './token.ts';

@@ -1,5 +1,5 @@
 /** What an answer holds beside its figures: whether that is harmless, doubtful, or about something else. */
-import type { Token } from './token.ts';
+import { type Token, wordAt } from './token.ts';
 import { type Meaning, means } from './vocabulary.ts';
 
 const HARMLESS_MARKS = new Set(['.', ',', ';', ':', '!', '?', '(', ')', '[', ']', '=', '~']);
@@ -39,15 +39,22 @@ export type Verdict = 'clear' | 'extra words' | 'other kind' | 'not understood';
 /** Judges the tokens that belong to no figure; words that mean one of `own` belong to the question. */
 export function judgeRest(rest: readonly Token[], own: readonly Meaning[]): Verdict {
   let verdict: Verdict = 'clear';
-  for (const token of rest) {
+  for (const [at, token] of rest.entries()) {
     if (token.is === 'number') return 'not understood';
     if (own.some((meaning) => means(token.text, meaning))) continue;
     if (token.is === 'mark') {
       if (!HARMLESS_MARKS.has(token.text)) return 'not understood';
-    } else if (!FILLERS.has(token.text) && !means(token.text, 'approximate')) {
+    } else if (isUnit(rest, at) || !(FILLERS.has(token.text) || means(token.text, 'approximate'))) {
       if (COUNTED.some((meaning) => means(token.text, meaning))) return 'other kind';
       verdict = 'extra words';
     }
   }
   return verdict;
+}
+
+/** Whether a word or mark is a unit of length that stands apart from its figure; 'in' before a word is none. */
+export function isUnit(tokens: readonly Token[], at: number): boolean {
+  const word = tokens[at]?.text ?? '';
+  if (word === 'in') return wordAt(tokens, at + 1) === '';
+  return means(word, 'inch') || means(word, 'cm');
 }

@@ -5,7 +5,7 @@
 import { askBack, type Expected, type Heard, heard, refused } from './heard.ts';
 import { isRefused, LONGEST_ROW, listen } from './listen.ts';
 import { judgeRest } from './rest.ts';
-import { type PerSize, Phrase, type Shaping } from './shapingphrase.ts';
+import { type PerSize, Phrase, type Shaping } from './shaping-phrase.ts';
 import { rowText } from './sizes.ts';
 
 export function readShaping(text: string): Heard<Shaping> {

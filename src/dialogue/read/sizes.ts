@@ -12,7 +12,7 @@ import {
 } from './heard.ts';
 import { isRefused, LONGEST_ROW, listen } from './listen.ts';
 import { judgeRest } from './rest.ts';
-import { type Cell, type SizeRow, sizeRow } from './sizerow.ts';
+import { type Cell, type SizeRow, sizeRow } from './size-row.ts';
 import { agree, figure, type Length, lengthOf, otherUnit } from './tape.ts';
 
 /** One entry a size, null where the pattern has none for it. */

@@ -1,6 +1,6 @@
 /** From the parts of an answer to readings: which count lies over which span, and what only repeats another figure. */
 import { type LengthUnit, lengthIn } from '../../fit/units.ts';
-import type { CountNoun, Part } from './gaugeparts.ts';
+import type { CountNoun, Part } from './gauge-parts.ts';
 
 export interface Span {
   readonly value: number;

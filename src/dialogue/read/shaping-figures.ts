@@ -1,5 +1,5 @@
 /** The figures of a shaping phrase: '6th', '4.', '7 (9, 0, 0)', '– (6th, 4th, --)'. One entry a size, or a single one. */
-import { type SizeRow, sizeRow } from './sizerow.ts';
+import { type SizeRow, sizeRow } from './size-row.ts';
 import { markAt, type Token, wordAt } from './token.ts';
 
 export interface Figures {

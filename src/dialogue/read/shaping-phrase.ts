@@ -1,5 +1,5 @@
 /** A shaping phrase taken apart: which rows, how often, how many stitches. */
-import { type Figures, figuresAt } from './shapingfigures.ts';
+import { type Figures, figuresAt } from './shaping-figures.ts';
 import type { Token } from './token.ts';
 import { means } from './vocabulary.ts';
 

@@ -17,7 +17,7 @@ export type Part =
   /** A span; 'per inch' is a span of 1 without a number. */
   | { readonly is: 'span'; readonly value: number; readonly unit: LengthUnit; readonly numbered: boolean }
   /** A noun without a number, as in '5 inches per stitch'. */
-  | { readonly is: 'noun' }
+  | { readonly is: 'noun'; readonly of: CountNoun }
   /** What stands between. */
   | { readonly is: 'joint'; readonly text: string };
 
@@ -55,9 +55,10 @@ export function gaugeParts(tokens: readonly Token[]): GaugeParts {
       at = next;
       continue;
     }
+    const of = nounOf(token.text);
     if (means(token.text, 'approximate')) approximate = true;
     else if (isImpliedSpan(tokens, at)) parts.push(spanOf(1, token.text, false));
-    else if (nounOf(token.text) !== undefined) parts.push({ is: 'noun' });
+    else if (of !== undefined) parts.push({ is: 'noun', of });
     else if (JOINTS.has(token.text)) parts.push({ is: 'joint', text: token.text });
     else rest.push(token);
     at += 1;
