@@ -54,7 +54,15 @@ function split(line: string): readonly Token[] {
     if (found !== '') tokens.push({ is: word === '' ? 'mark' : 'word', text: found, spaced });
     at += found.length;
   }
-  return spellOut(tokens);
+  const spelled = spellOut(tokens);
+  return spelled.filter((_, i) => !isPreposition(spelled, i));
+}
+
+/** 'In total', 'bust in cm': an 'in' that no figure stands before and a word or figure stands behind is no unit. */
+function isPreposition(tokens: readonly Token[], at: number): boolean {
+  const [before, next] = [tokens[at - 1], tokens[at + 1]];
+  if (tokens[at]?.text !== 'in' || next === undefined || next.is === 'mark') return false;
+  return before === undefined || before.is === 'word';
 }
 
 /** What a sticky pattern matches at a place; empty where it does not. */

@@ -11,7 +11,7 @@ const YES = new Set(
 );
 const NO = new Set('no n nope nah nay nein non not false wrong incorrect never falsch'.split(' '));
 /** Words that may stand beside a yes or no. */
-const BESIDE = new Set("that's thats that is it of course really quite das this at all du".split(' '));
+const BESIDE = new Set("that's thats that is it of really quite das this at all du".split(' '));
 
 const EXPECTED: Expected = { what: '‘yes’ or ‘no’', example: 'yes' };
 
