@@ -30,7 +30,7 @@ export function countAfter(from: Stitches, events: readonly EdgeEvent[]): Stitch
   return events.at(-1)?.after ?? from;
 }
 
-/** Bind-offs at the beginning of two rows each, first at the right edge, then at the left one. */
+/** Bind-offs at the beginning of two rows each, first at the right edge, then at the left one; none of nought. */
 export function boundOff(
   from: Stitches,
   bindOffs: readonly number[],
@@ -38,10 +38,11 @@ export function boundOff(
 ): readonly EdgeEvent[] {
   return recount(
     from,
-    bindOffs.flatMap((count, i) => [
-      bindOff(afterRow + 2 * i + 1, 'right', count),
-      bindOff(afterRow + 2 * i + 2, 'left', count),
-    ]),
+    bindOffs.flatMap((count, i) =>
+      count === 0
+        ? []
+        : [bindOff(afterRow + 2 * i + 1, 'right', count), bindOff(afterRow + 2 * i + 2, 'left', count)],
+    ),
   );
 }
 
