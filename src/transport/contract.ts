@@ -18,6 +18,21 @@ export interface OpenInterview {
   readonly answered: number;
 }
 
+/** Why the desk refused. `not stored`: this answer is not kept, all earlier ones are; the cause says what failed. */
+export const REFUSALS = ['no such flow', 'no such interview', 'of another owner', 'not stored'] as const;
+export type Refusal = (typeof REFUSALS)[number];
+
+/** Thrown by the desk where it did nothing. */
+export class DeskRefused extends Error {
+  override readonly name = 'DeskRefused';
+  readonly reason: Refusal;
+
+  constructor(reason: Refusal, cause?: unknown) {
+    super(cause instanceof Error ? `${reason}: ${cause.message}` : reason, { cause });
+    this.reason = reason;
+  }
+}
+
 /**
  * The desk: it runs turns for one owner after another. Every accepted answer is stored durably before `say` or `begin`
  * returns its replies.
@@ -25,7 +40,10 @@ export interface OpenInterview {
 export interface Desk {
   readonly flows: () => readonly Offered[];
   readonly open: (owner: string) => readonly OpenInterview[];
-  readonly begin: (owner: string, flow: string) => { readonly session: string; readonly replies: readonly Reply[] };
+  readonly begin: (
+    owner: string,
+    flow: string,
+  ) => { readonly session: string; readonly replies: readonly Reply[] };
   /** Takes up a session where it stands: its next question, review or outcome again. */
   readonly resume: (owner: string, session: string) => readonly Reply[];
   readonly say: (owner: string, session: string, message: Message) => readonly Reply[];

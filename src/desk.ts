@@ -1,0 +1,127 @@
+/** The desk: joins the dialogue with the store. Every turn is stored, durably, before its replies are given out. */
+import { AT_THE_START, answersOf, type LogLine, type Session } from './dialogue/session.ts';
+import { show } from './dialogue/show.ts';
+import { standing } from './dialogue/standing.ts';
+import { turn } from './dialogue/turn.ts';
+import type { LengthUnit } from './fit/units.ts';
+import { valueGiven } from './flow/answer.ts';
+import type { CompiledFlow, Flows } from './flow/compile.ts';
+import type { Store } from './store/store.ts';
+import { LogMismatch } from './store/trouble.ts';
+import { type Desk, DeskRefused, type Offered } from './transport/contract.ts';
+
+export interface DeskParts {
+  readonly flows: Flows;
+  readonly store: Store;
+  /** Milliseconds since 1970. */
+  readonly clock: () => number;
+  /** A new name for a session, which nobody can guess. */
+  readonly newId: () => string;
+  /** The unit for those who have chosen none; null: they are asked. */
+  readonly unit: LengthUnit | null;
+}
+
+/** Its verbs throw DeskRefused where they did nothing. */
+export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk {
+  function flowOf(id: string): CompiledFlow {
+    const flow = flows.get(id);
+    if (flow === undefined) throw new DeskRefused('no such flow');
+    return flow;
+  }
+
+  function sessionOf(owner: string, id: string): Session {
+    const session = store.load(id);
+    if (session === undefined) throw new DeskRefused('no such interview');
+    if (session.owner !== owner) throw new DeskRefused('of another owner');
+    return session;
+  }
+
+  return {
+    flows: () => [...flows.values()].map(offered),
+
+    open: (owner) =>
+      store.openOf(owner).flatMap(({ session, lastAt }) => {
+        const flow = flows.get(session.flow);
+        if (flow === undefined) return [];
+        const answered = Object.keys(answersOf(session.log)).length;
+        return [{ session: session.id, flow: offered(flow), lastAt, answered }];
+      }),
+
+    begin: (owner, id) => {
+      const flow = flowOf(id);
+      const now = clock();
+      const log = unitLines(flow, store.preferencesOf(owner).unit ?? unit, now);
+      const { version } = flow.file;
+      const session = { id: newId(), owner, flow: id, version, log, place: AT_THE_START };
+      storing(() => store.create(session, now));
+      return { session: session.id, replies: show(flow, session) };
+    },
+
+    resume: (owner, id) => {
+      const session = sessionOf(owner, id);
+      return show(flowOf(session.flow), session);
+    },
+
+    say: (owner, id, message) => {
+      let session = sessionOf(owner, id);
+      const flow = flowOf(session.flow);
+      // What is said answers the question that stands now. Where another message comes first, the turn is taken again
+      // from there, and finds that the question was answered already.
+      const said = { ...message, to: message.to ?? screenOf(flow, session) };
+      for (;;) {
+        const next = turn(flow, session, said, clock());
+        if (kept(store, session, next)) return next.replies;
+        session = sessionOf(owner, id);
+      }
+    },
+  };
+}
+
+function offered({ file: { id, title, wish } }: CompiledFlow): Offered {
+  return { id, title, wish };
+}
+
+/** The answer to the question of units, which is asked once in a life. */
+function unitLines(flow: CompiledFlow, unit: LengthUnit | null, at: number): LogLine[] {
+  const known = flow.questions.get('unit')?.choices?.some((choice) => choice.id === unit) === true;
+  if (unit === null || !known) return [];
+  const answer = { given: 'value', value: { kind: 'choice', choice: unit } } as const;
+  return [{ line: 'answer', question: 'unit', answer, typed: unit, at }];
+}
+
+/** The name of what she looks at: a question, the review, the outcome. */
+function screenOf(flow: CompiledFlow, session: Session): string {
+  const now = standing(flow, session);
+  return now.at === 'question' ? now.stop.id : now.at;
+}
+
+/** Stores a turn; false where another message to the same session was stored meanwhile. */
+function kept(store: Store, before: Session, { session, added }: ReturnType<typeof turn>): boolean {
+  if (added.length === 0 && session.place === before.place) return true;
+  try {
+    storing(() => {
+      // First: where it fails nothing of the turn is kept, and where only the append fails no answer is lost by it.
+      keepUnit(store, session.owner, added);
+      store.append(session.id, before.log.length, added, session.place);
+    });
+    return true;
+  } catch (error) {
+    if (error instanceof LogMismatch) return false;
+    throw error;
+  }
+}
+
+function keepUnit(store: Store, owner: string, added: readonly LogLine[]): void {
+  const unit = valueGiven(answersOf(added), 'unit', 'choice')?.choice;
+  const preferences = store.preferencesOf(owner);
+  if ((unit === 'cm' || unit === 'in') && unit !== preferences.unit)
+    store.prefer(owner, { ...preferences, unit });
+}
+
+function storing(work: () => void): void {
+  try {
+    work();
+  } catch (error) {
+    throw error instanceof LogMismatch ? error : new DeskRefused('not stored', error);
+  }
+}
