@@ -148,8 +148,9 @@ export function admissible(rule: CountRule): { step: number; start: number } | u
   const start = rule.plus + rule.edge;
   if (rule.parity === 'any') return { step: rule.multiple, start };
   const wanted = rule.parity === 'even' ? 0 : 1;
-  if (rule.multiple % 2 === 0) return start % 2 === wanted ? { step: rule.multiple, start } : undefined;
-  return { step: rule.multiple * 2, start: start % 2 === wanted ? start : start + rule.multiple };
+  if (rule.multiple % 2 === 0)
+    return Math.abs(start % 2) === wanted ? { step: rule.multiple, start } : undefined;
+  return { step: rule.multiple * 2, start: Math.abs(start % 2) === wanted ? start : start + rule.multiple };
 }
 
 /** Rows for a length: the nearest whole number, or the nearest even one where a wrong-side row must come last. */

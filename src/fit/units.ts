@@ -68,7 +68,7 @@ const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'] as const;
 
 /**
  * A length as a knitter reads it: `96.5 cm`, `18¾ in`. Centimetres to the millimetre. Inches as a fraction
- * where the length is a whole number of eighths, else with one decimal: nothing that was typed is rounded away.
+ * where the length is a whole number of eighths, else with one decimal: typed tenths and eighths come back unchanged.
  */
 export function formatLength(length: Cm, unit: LengthUnit): string {
   return `${formatTape(length, unit)} ${unit}`;

@@ -15,6 +15,7 @@ export const QUANTITY_UNITS = [
   'stitches/cm',
   'rows/cm',
   'g/cm²',
+  '/cm',
   'times',
   'ratio',
 ] as const;
@@ -112,7 +113,8 @@ export function evaluate(formula: string, given: Given): number {
 
 /** A recursive-descent reader for sums of products: one function a level of binding strength. */
 function parseFormula(formula: string): Node {
-  const tokens = formula.match(/[A-Za-z][A-Za-z0-9]*|\d+(?:\.\d+)?|[-+*/()√]/g) ?? [];
+  // Every character is a token, so that one that means nothing here is refused and never skipped.
+  const tokens = formula.match(/[A-Za-z][A-Za-z0-9]*|\d+(?:\.\d+)?|\S/g) ?? [];
   let at = 0;
 
   function sum(): Node {

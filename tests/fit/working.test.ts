@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { applyRounding, evaluate, quantity, workOut } from '../../src/fit/working.ts';
+
+const given = {
+  a: quantity('a', 12, 'cm'),
+  b: quantity('b', 5, 'cm'),
+  c: quantity('c', 2, 'times'),
+};
+
+describe('a formula', () => {
+  it.each([
+    ['a + b * c', 22],
+    ['(a + b) * c', 34],
+    ['a - b - c', 5],
+    ['a / c / c', 3],
+    ['a / (b - c)', 4],
+    ['2.5 * b', 12.5],
+    ['a', 12],
+    ['√(a * a + b * b)', 13],
+  ])('%s is worked in the order of school arithmetic', (formula, value) => {
+    expect(evaluate(formula, given)).toBe(value);
+  });
+
+  it.each([
+    ['a +', /ends too early/],
+    ['(a + b', /closing bracket/],
+    ['a b', /cannot be read/],
+    ['a + x', /needs 'x'/],
+    ['a * b)', /cannot be read/],
+    ['', /ends too early/],
+    ['a²', /cannot be read/],
+    ['a ^ b', /cannot be read/],
+    ['.5 * a', /cannot be read/],
+    ['a × b', /cannot be read/],
+  ])('%s is refused, not read in part', (formula, fault) => {
+    expect(() => evaluate(formula, given)).toThrow(fault);
+  });
+});
+
+describe('a working line', () => {
+  it('keeps the exact value beside the rounded one', () => {
+    const line = workOut('stitches at the bust', 'a * b', given, {
+      unit: 'stitches',
+      rounding: { to: 'even' },
+    });
+    expect(line.exact).toBe(60);
+    expect(line.result).toEqual({ name: 'stitches at the bust', value: 60, unit: 'stitches' });
+  });
+
+  it('always shows the value of its own formula', () => {
+    const number = fc.integer({ min: 1, max: 500 });
+    fc.assert(
+      fc.property(number, number, number, (a, b, c) => {
+        const q = { a: quantity('a', a, 'cm'), b: quantity('b', b, 'cm'), c: quantity('c', c, 'times') };
+        expect(workOut('x', '(a + b) * c / a', q, { unit: 'cm' }).exact).toBe(((a + b) * c) / a);
+      }),
+    );
+  });
+});
+
+describe('rounding of a working line', () => {
+  it.each([
+    [178.5, { to: 'whole' }, 179],
+    [7.9999999999, { to: 'whole down' }, 8],
+    [7.9, { to: 'whole down' }, 7],
+    [8.0000000001, { to: 'whole up' }, 8],
+    [8.1, { to: 'whole up' }, 9],
+    [9, { to: 'even' }, 10],
+    [8.9, { to: 'even' }, 8],
+    [76.8, { to: 'multiple', multiple: 6, plus: 0 }, 78],
+    [100, { to: 'multiple', multiple: 4, plus: 2 }, 102],
+    [99.9, { to: 'multiple', multiple: 4, plus: 2 }, 98],
+  ] as const)('%d %o gives %d', (exact, rounding, rounded) => {
+    expect(applyRounding(exact, rounding)).toBe(rounded);
+  });
+});
