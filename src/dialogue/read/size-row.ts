@@ -27,6 +27,8 @@ export interface SizeRow {
   readonly leadingUnit: LengthUnit | undefined;
   /** What belongs to no cell. */
   readonly rest: readonly Token[];
+  /** The part of the rest that stands between two cells. */
+  readonly between: readonly Token[];
   /** Whether a separator seems to be missing: '3 (5, 3, 5 7)'. */
   readonly commaMissing: boolean;
   /** '5,6' alone: two sizes, or five point six. */
@@ -77,11 +79,15 @@ export function sizeRow(typed: readonly Token[], manner: RowManner): SizeRow {
   const cells: { cell: Cell; gap: readonly string[] }[] = [];
   const labels: { label: string; token: Token }[] = [];
   const rest: Token[] = [];
+  const between: Token[] = [];
   let leadingUnit: LengthUnit | undefined;
   let negative = false;
   let gap: string[] = [];
+  let seen = 0;
   let at = 0;
   const push = (cell: Cell, next: number) => {
+    if (cells.length > 0) between.push(...rest.slice(seen));
+    seen = rest.length;
     cells.push({ cell, gap });
     gap = [];
     at = next;
@@ -118,6 +124,7 @@ export function sizeRow(typed: readonly Token[], manner: RowManner): SizeRow {
     leadingUnit,
     // A single 'm' or 's' that labels nothing is a unit of its own: metres, stitches.
     rest: isLabelled ? rest : [...rest, ...labels.map((l) => l.token)],
+    between,
     commaMissing: isCommaMissing(ranged, tokens),
     commaUnclear: unclear,
     negative,
@@ -162,15 +169,16 @@ function isPreposition(tokens: readonly Token[], at: number): boolean {
 /** '2XL' and '3x' are labels, not the numbers 2 and 3. */
 function labelsMerged(tokens: readonly Token[]): readonly Token[] {
   return tokens.flatMap((token, i): readonly Token[] => {
-    const previous = tokens[i - 1];
-    const next = tokens[i + 1];
-    if (token.is === 'number' && next?.is === 'word' && !next.spaced && /^x[sl]?$/.test(next.text)) {
-      return [{ is: 'word', text: `${token.text}${next.text}`, spaced: token.spaced }];
-    }
-    const taken =
-      token.is === 'word' && !token.spaced && previous?.is === 'number' && /^x[sl]?$/.test(token.text);
-    return taken ? [] : [token];
+    const [previous, next] = [tokens[i - 1], tokens[i + 1]];
+    if (isCountOfX(token, next))
+      return [{ is: 'word', text: `${token.text}${next?.text}`, spaced: token.spaced }];
+    return isCountOfX(previous, token) ? [] : [token];
   });
+}
+
+function isCountOfX(count: Token | undefined, x: Token | undefined): boolean {
+  if (count?.is !== 'number' || x?.is !== 'word' || x.spaced) return false;
+  return /^[1-9]$/.test(count.text) && /^x[sl]?$/.test(x.text);
 }
 
 /** The label in a word. A lone 's' or 'm' right behind a figure counts stitches instead. */

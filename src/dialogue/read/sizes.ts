@@ -84,21 +84,20 @@ function faultOf(row: SizeRow, expected: Expected, noun?: 'stitch' | 'row') {
   return row.cells.some((c) => c.upTo !== undefined) ? refused('ranges', expected) : undefined;
 }
 
-/** Puts a row back whose separators or figures leave a doubt; words around a pasted row are no doubt. */
+/** Puts a row back whose separators, words or figures leave a doubt; words before and after a pasted row are none. */
 function doubt<T>(option: Option<T>, row: SizeRow, isUnlikely: boolean): Heard<T> {
-  const because: AskBackReason | undefined = row.commaMissing
-    ? 'comma missing'
-    : row.commaUnclear
-      ? 'comma unclear'
-      : row.cells.some((c) => c.spaceLost)
-        ? 'space lost'
-        : isUnlikely
-          ? 'unlikely'
-          : row.cells.length === 1 && judgeRest(row.rest, []) === 'extra words'
-            ? 'extra words'
-            : undefined;
-  if (because === undefined) return heard(option.value, option.echo);
-  return askBack(because, option, `I read ${option.echo}. Is that right?`);
+  const why = doubtOf(row, isUnlikely);
+  if (why === undefined) return heard(option.value, option.echo);
+  return askBack(why, option, `I read ${option.echo}. Is that right?`);
+}
+
+function doubtOf(row: SizeRow, isUnlikely: boolean): AskBackReason | undefined {
+  if (row.commaMissing) return 'comma missing';
+  if (row.commaUnclear) return 'comma unclear';
+  if (row.cells.some((c) => c.spaceLost)) return 'space lost';
+  const words = row.cells.length === 1 ? row.rest : row.between;
+  if (judgeRest(words, ['stitch', 'row']) === 'extra words') return 'extra words';
+  return isUnlikely ? 'unlikely' : undefined;
 }
 
 function inOneUnit(
