@@ -1,7 +1,10 @@
 /**
  * How one measurement of an adult relates to another, as the smallest and largest share among those surveyed.
  * Soldiers: 2012 Anthropometric Survey of U.S. Army Personnel, 2014 (extremes). Civilians: National Health and Nutrition
- * Examination Survey 2015-2018 (1st and 99th percentile). Outside `within`, no one was surveyed and nothing is claimed.
+ * Examination Survey 2015-2018 (1st and 99th percentile; beside the waist, the low end is the 5th percentile of the
+ * widest waist band, 140 to 180 cm, over its middle, so that large bodies are not questioned for being large; the high
+ * end of hip beside waist is that of the soldiers). Outside
+ * `within`, no one was surveyed and nothing is claimed.
  * Where a survey's landmark is not the knitter's, the share is widened on that side by a factor named below.
  */
 import type { Measurement, Table } from '../words.ts';
@@ -42,9 +45,9 @@ const DROP = {
 export const RELATIONS: readonly Relation[] = [
   { table: 'women', of: 'waist', to: 'bust', low: 0.7172 * NATURAL, high: 1.149, within: [69.5, 126.6], origin: 'soldiers' },
   { table: 'women', of: 'hip', to: 'bust', low: 0.8376, high: 1.3286, within: [69.5, 126.6], origin: 'soldiers' },
-  { table: 'women', of: 'hip', to: 'waist', low: 0.9054, high: 1.4273 / NATURAL, within: [55, 180], origin: 'soldiers' },
+  { table: 'women', of: 'hip', to: 'waist', low: 138.5 / 160, high: 1.4273 / NATURAL, within: [55, 180], origin: 'civilians' },
   { table: 'women', of: 'upper arm', to: 'bust', low: 0.2597 * RELAXED, high: 0.3959, within: [69.5, 126.6], origin: 'soldiers' },
-  { table: 'women', of: 'upper arm', to: 'waist', low: 0.2589, high: 0.4052 / NATURAL, within: [55, 180], origin: 'civilians' },
+  { table: 'women', of: 'upper arm', to: 'waist', low: 37.9 / 160, high: 0.4052 / NATURAL, within: [55, 180], origin: 'civilians' },
   { table: 'women', of: 'upper arm', to: 'hip', low: 0.2425, high: 0.3553, within: [79.5, 178.1], origin: 'civilians' },
   { table: 'women', of: 'wrist', to: 'upper arm', low: 0.3839, high: 0.6352 / RELAXED, within: [21.6, 43.5], origin: 'soldiers' },
   { table: 'women', of: 'neck', to: 'bust', low: 0.3202 * LARYNX.women, high: 0.4869, within: [69.5, 126.6], origin: 'soldiers' },
@@ -53,10 +56,10 @@ export const RELATIONS: readonly Relation[] = [
   { table: 'women', of: 'arm length', to: 'height', low: 0.2835 - DROP.women, high: 0.37 - DROP.women, within: [140.9, 182.9], origin: 'soldiers' },
   { table: 'men', of: 'waist', to: 'bust', low: 0.6963 * NATURAL, high: 1.09, within: [77.4, 146.9], origin: 'soldiers' },
   { table: 'men', of: 'hip', to: 'bust', low: 0.7956, high: 1.1259, within: [77.4, 146.9], origin: 'soldiers' },
-  { table: 'men', of: 'hip', to: 'waist', low: 0.8196, high: 1.328 / NATURAL, within: [55, 180], origin: 'soldiers' },
+  { table: 'men', of: 'hip', to: 'waist', low: 125.4 / 160, high: 1.328 / NATURAL, within: [55, 180], origin: 'civilians' },
   { table: 'men', of: 'upper arm', to: 'bust', low: 0.2583 * RELAXED, high: 0.4226, within: [77.4, 146.9], origin: 'soldiers' },
   // biome-ignore lint/suspicious/noApproximativeNumericConstant: the survey's 99th percentile, not log10(e)
-  { table: 'men', of: 'upper arm', to: 'waist', low: 0.269, high: 0.4343 / NATURAL, within: [55, 180], origin: 'civilians' },
+  { table: 'men', of: 'upper arm', to: 'waist', low: 39.7 / 160, high: 0.4343 / NATURAL, within: [55, 180], origin: 'civilians' },
   { table: 'men', of: 'upper arm', to: 'hip', low: 0.2695, high: 0.3906, within: [77.7, 159.5], origin: 'civilians' },
   { table: 'men', of: 'wrist', to: 'upper arm', low: 0.3803, high: 0.7033 / RELAXED, within: [24.6, 49], origin: 'soldiers' },
   { table: 'men', of: 'neck', to: 'bust', low: 0.3423 * LARYNX.men, high: 0.4881, within: [77.4, 146.9], origin: 'soldiers' },

@@ -34,7 +34,7 @@ export const ADULTS: readonly Surveyed[] = [
   { table: 'women', of: 'neck', origin: 'soldiers', smallest: 27.5, median: 37, largest: 45.7 },
   { table: 'women', of: 'head', origin: 'soldiers', smallest: 50, median: 56, largest: 63.5 },
   { table: 'women', of: 'height', origin: 'soldiers', smallest: 140.9, median: 162.6, largest: 182.9 },
-  { table: 'women', of: 'cross back', origin: 'soldiers', smallest: 27, median: 37.3, largest: 48.1 },
+  { table: 'women', of: 'cross back', origin: 'soldiers', smallest: 27, median: 37.3, largest: 49.3 },
   { table: 'women', of: 'back length', origin: 'soldiers', smallest: 31, median: 42.45, largest: 53.2 },
   { table: 'women', of: 'arm length', origin: 'soldiers', smallest: 31.45, median: 44.65, largest: 56.65 },
   { table: 'men', of: 'bust', origin: 'soldiers', smallest: 77.4, median: 105.6, largest: 146.9 },
@@ -49,11 +49,12 @@ export const ADULTS: readonly Surveyed[] = [
   { table: 'men', of: 'neck', origin: 'soldiers', smallest: 31.1, median: 43.3, largest: 54.5 },
   { table: 'men', of: 'head', origin: 'soldiers', smallest: 51.6, median: 57.4, largest: 63.3 },
   { table: 'men', of: 'height', origin: 'soldiers', smallest: 149.1, median: 175.5, largest: 199.3 },
-  { table: 'men', of: 'cross back', origin: 'soldiers', smallest: 32.8, median: 43, largest: 56.2 },
+  { table: 'men', of: 'cross back', origin: 'soldiers', smallest: 32.8, median: 43, largest: 57.7 },
   { table: 'men', of: 'back length', origin: 'soldiers', smallest: 34.45, median: 47.7, largest: 59.8 },
   { table: 'men', of: 'arm length', origin: 'soldiers', smallest: 37.7, median: 48.1, largest: 59.8 },
 ];
-// Neck: smallest at the larynx, largest round the base. Cross back: tape across the back between the arms (interscye).
+// Neck: smallest at the larynx, largest round the base. Cross back: tape across the back between the arms, by both of
+// the survey's ways (interscye I smallest and median, interscye II largest).
 // Back length: from the nape, smallest to the middle between rib and hip bone, largest and median to the navel.
 // Arm length: shoulder point to wrist less the median drop from shoulder point to armpit (women 9.55, men 11.1).
 
