@@ -1,31 +1,33 @@
 /** The alterations, asked of the engine with the figures that were answered. */
 import { type BodyCannot, shapeBody } from '../fit/body-shaping.ts';
 import { bodyPart } from '../fit/body-steps.ts';
-import { easedWidth } from '../fit/ease.ts';
-import { type Cannot, type Part, type Phrase, phrase } from '../fit/plan.ts';
+import { easedWidth, easeLine } from '../fit/ease.ts';
+import { type Cannot, type Part, phrase } from '../fit/plan.ts';
 import { type SleeveCannot, shapeSleeve } from '../fit/sleeve.ts';
 import { sleevePart } from '../fit/sleeve-steps.ts';
 import { type Cm, cm } from '../fit/units.ts';
-import { quantity } from '../fit/working.ts';
+import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
+import { fitOf } from './body-known.ts';
 import { bodyFigures, sleeveFigures } from './figures.ts';
-import { fitOf, tableOf } from './body-known.ts';
 import { type Ledger, take, takeLength } from './ledger.ts';
 import { ownGauge } from './own-gauge.ts';
 
 /** A part of the plan; or why it cannot be made; or undefined where figures are missing (they are entered as waiting). */
-export type Altered = Part | Omit<Cannot, 'unit'> | undefined;
+export type Altered = Part | CannotAlter | undefined;
+
+export type CannotAlter = Omit<Cannot, 'unit'> & { readonly workings: readonly WorkingLine[] };
 
 export function sleeveAltered(book: Ledger): Altered {
   const figures = sleeveFigures(book);
   const length = takeLength(book, 'sleeve_length');
   const upperArm = takeLength(book, 'upper_arm');
   const wrist = takeLength(book, 'wrist');
-  const fit = fitOf(book);
+  const fit = fitOf(book.sheet);
   if (figures === undefined || length === undefined) return undefined;
   const gauge = ownGauge(book, figures.worked);
   if (gauge === undefined) return undefined;
   const eased = (region: 'upper arm' | 'wrist', body: Cm | undefined) =>
-    body === undefined ? null : easedWidth(region, body, fit, tableOf(book));
+    body === undefined ? null : easedWidth(region, body, fit);
   const [arm, hand] = [eased('upper arm', upperArm), eased('wrist', wrist)];
   const shaped = shapeSleeve({
     gauge,
@@ -61,17 +63,29 @@ export function bodyAltered(book: Ledger, wish: { readonly waist: boolean }): Al
 }
 
 function waistWanted(book: Ledger) {
-  const [body, ease, belowUnderarm] = [takeLength(book, 'waist'), take(book, 'waist_ease', 'ease')?.cm, takeLength(book, 'underarm_to_waist')];
+  const [body, ease, belowUnderarm] = [
+    takeLength(book, 'waist'),
+    take(book, 'waist_ease', 'ease')?.cm,
+    takeLength(book, 'underarm_to_waist'),
+  ];
   if (body === undefined || ease === undefined || belowUnderarm === undefined) return undefined;
   const eased = easeLine('waist', body, ease);
   return { eased, belowUnderarm };
 }
 
-function cannot(why: BodyCannot | SleeveCannot): Omit<Cannot, 'unit'> {
-  const gaps: Phrase['with'] = {
-    length: quantity('length', why.length, 'cm'),
-    edging: quantity('edging', why.edging, 'cm'),
-    ...('waistAt' in why && why.waistAt !== null ? { waistAt: quantity('height of the waist', why.waistAt, 'cm') } : {}),
+function cannot(why: BodyCannot | SleeveCannot): CannotAlter {
+  const [length, edging] = [quantity('length', why.length, 'cm'), quantity('edging', why.edging, 'cm')];
+  const waistAt =
+    'waistAt' in why && why.waistAt !== null ? quantity('height of the waist', why.waistAt, 'cm') : null;
+  return {
+    kind: 'cannot',
+    because: [phrase(`cannot: ${why.why}`, { length, edging, ...(waistAt === null ? {} : { waistAt }) })],
+    instead: [phrase('instead: change the lengths')],
+    workings: [
+      workOut('what is left above the edging', 'a - b', { a: length, b: edging }, { unit: 'cm' }),
+      ...(waistAt === null
+        ? []
+        : [workOut('from the edging to the waist', 'a - b', { a: waistAt, b: edging }, { unit: 'cm' })]),
+    ],
   };
-  return { kind: 'cannot', because: [phrase(`cannot: ${why.why}`, gaps)], instead: [phrase('instead: change the lengths')] };
 }

@@ -1,17 +1,19 @@
 /** A typed answer read as the kind that its question asks for. */
-import { type Answer, type Answers, type Value, valueGiven } from '../flow/answer.ts';
+import type { LengthUnit } from '../fit/units.ts';
+import type { Answer, Value } from '../flow/answer.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { Asked } from '../flow/compile.ts';
 import type { Question } from '../flow/schema.ts';
 import { readChoice, readChoices } from './read/choice.ts';
 import { readRows, readStitches } from './read/count.ts';
 import { readEase } from './read/ease.ts';
-import { type GaugeTyped, readGauge } from './read/gauge.ts';
+import { readGauge } from './read/gauge.ts';
+import type { GaugeTyped } from './read/gauge-doubt.ts';
 import type { Heard } from './read/heard.ts';
 import { heard, refused } from './read/heard.ts';
 import { readLength } from './read/length.ts';
 import { readMultiple } from './read/multiple.ts';
-import { readSizes } from './read/sizes.ts';
+import { type LengthRow, readLengthRow } from './read/sizes.ts';
 import { showValue } from './shown.ts';
 
 /** Reads the text for this question; least and most are minded, the body is not. */
@@ -29,10 +31,16 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
     case 'choices':
       return as(readChoices(text, question.choices ?? []), (choices) => ({ kind: 'choices', choices }));
     case 'length':
-      return as(readLength(text, { unit, expected: { what: 'one length', example } }), (l) => ({
-        kind: 'length',
-        ...l,
-      }));
+      return as(
+        readLength(text, {
+          unit,
+          ...(question.measurement === undefined ? {} : { measurement: question.measurement }),
+        }),
+        (l) => ({
+          kind: 'length',
+          ...l,
+        }),
+      );
     case 'ease':
       return as(readEase(text, unit), ({ low }) => ({ kind: 'ease', ...low }));
     case 'stitches':
@@ -58,7 +66,7 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
         example,
       );
     case 'sizes':
-      return as(readSizes(text, unit), (sizes) => ({ kind: 'sizes', ...sizes }));
+      return as(readLengthRow(text, unit), (row) => sizesValue(row, unit));
     case 'size': {
       const labels = offered().flatMap(({ value }) => (value.kind === 'size' ? [value.label] : []));
       const choices = labels.map((label) => ({ id: label, label, hear: [`size ${label}`] }));
@@ -69,6 +77,12 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
     default:
       return question.kind satisfies never;
   }
+}
+
+/** The row as it is stored: in centimetres, with the unit that was typed and the labels, where there were any. */
+function sizesValue({ lengths, labels }: LengthRow, own: LengthUnit | undefined): Value {
+  const unit = lengths.find((l) => l !== null)?.typed.unit ?? own ?? 'cm';
+  return { kind: 'sizes', lengths: lengths.map((l) => l?.cm ?? null), unit, labels: labels ?? null };
 }
 
 function as<T>(read: Heard<T>, make: (value: T) => Value): Heard<Value> {
@@ -157,9 +171,4 @@ export function fits(asked: Asked, answer: Answer): boolean {
   if (value.kind === 'size')
     return asked.offered().some((o) => o.value.kind === 'size' && o.value.label === value.label);
   return withinBounds(question, heard(value, ''), asked).kind === 'heard';
-}
-
-/** The length that was answered, for a check of the body. */
-export function typedLength(answers: Answers, id: string) {
-  return valueGiven(answers, id, 'length')?.typed;
 }

@@ -135,13 +135,11 @@ interface Mark {
 
 function divide(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; bust: Stitches }) {
   const marks = marksOf(ask, counts);
-  const lines = marks.map((mark, i) =>
-    i === 0 ? null : rowAt(heightName(mark, ask), mark.height, ask.gauge),
-  );
+  const lines = marks.map((mark, i) => (i === 0 ? null : rowAt(heightName(mark), mark.height, ask.gauge)));
   const sections = marks.slice(1).map((to, i): BodySection => {
     const from = marks[i] as Mark;
     const between = stretch(`rows of this section`, lines[i] ?? null, lines[i + 1] as WorkingLine);
-    const name = nameOf(from, to, ask);
+    const name = nameOf(from, to);
     const shaped = ask.waist !== null || ask.hip !== null;
     if (name === 'edging' || from.stitches === to.stitches || !shaped) {
       return {
@@ -177,23 +175,20 @@ function marksOf(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; 
         }));
   const up: Mark[] = [...edge, ...around, { height: length, stitches: counts.bust, level: 'underarm' }];
   if (ask.direction === 'up') return up;
-  return up
-    .reverse()
-    .map((m) => ({ ...m, height: cm(length - m.height), level: m.level === 'cast-on' ? 'hem' : m.level }));
+  return up.reverse().map((m) => ({ ...m, height: cm(length - m.height) }));
 }
 
-function heightName(mark: Mark, ask: BodyAsk): string {
-  if (mark.level === 'underarm') return 'underarm';
-  if (mark.level === 'waist') return 'edge of the plain waist';
-  return ask.direction === 'up' || mark.height !== ask.length ? 'edging' : 'lower edge';
+function heightName({ level: at }: Mark): string {
+  if (at === 'waist') return 'edge of the plain waist';
+  if (at === 'hem') return 'edging';
+  return at === 'underarm' ? 'underarm' : 'lower edge';
 }
 
-function nameOf(from: Mark, to: Mark, ask: BodyAsk): BodySection['name'] {
+function nameOf(from: Mark, to: Mark): BodySection['name'] {
   const levels = [from.level, to.level];
   if (levels.every((l) => l === 'waist')) return 'waist';
   if (levels.includes('waist')) return levels.includes('underarm') ? 'waist and underarm' : 'hem and waist';
-  const edged = ask.direction === 'up' ? from.level === 'cast-on' : to.height === ask.length;
-  return edged ? 'edging' : 'plain';
+  return levels.includes('cast-on') ? 'edging' : 'plain';
 }
 
 function spaced(ask: BodyAsk, between: Stretch, from: Mark, to: Mark): Omit<BodySection, 'name'> {
@@ -229,7 +224,7 @@ function fromSections(ask: BodyAsk, marks: readonly Mark[], sections: readonly B
   let row = 0;
   const levels = marks.map((mark, i) => {
     row += sections[i - 1]?.stretch.rows ?? 0;
-    return level(mark.level, row, mark.stitches);
+    return level(shownLevel(mark.level, ask), row, mark.stitches);
   });
   return piece(ask.gauge.worked === 'round' ? 'body' : 'back', ask.gauge.worked, ask.direction, levels);
 }
@@ -240,8 +235,13 @@ function outline(ask: BodyAsk, fromTop: readonly (readonly [LevelName, Cm, Stitc
   const marks = fromTop.map(([name, height, count]) => {
     const at = ask.direction === 'up' ? height : cm(length - height);
     const row = at === 0 ? 0 : rowAt(name, at, ask.gauge).result.value;
-    return level(ask.direction === 'down' && name === 'cast-on' ? 'hem' : name, row, count);
+    return level(shownLevel(name, ask), row, count);
   });
   const ordered = ask.direction === 'up' ? marks.reverse() : marks;
   return piece(ask.gauge.worked === 'round' ? 'body' : 'back', ask.gauge.worked, ask.direction, ordered);
+}
+
+/** Knitted down, the lower edge is where the hem ends, not where the piece is cast on. */
+function shownLevel(name: LevelName, ask: BodyAsk): LevelName {
+  return ask.direction === 'down' && name === 'cast-on' ? 'hem' : name;
 }

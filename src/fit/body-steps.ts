@@ -4,6 +4,7 @@ import { rowAt } from './heights.ts';
 import { type Part, type Phrase, phrase, type ShapedAt, type Step } from './plan.ts';
 import {
   checkWidth,
+  edging,
   finishedLength,
   finishedWidth,
   heightLine,
@@ -17,10 +18,17 @@ import {
 import type { Stitches } from './units.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
-export function bodyPart(body: BodyShaping): Part {
+/** `waist`: how the waist's finished width came about, for its workings. */
+export function bodyPart(body: BodyShaping, waist: WorkingLine | null): Part {
   const { ask } = body;
   const pieces = ask.gauge.worked === 'round' ? 1 : 2;
-  const steps = body.sections.flatMap((section, i) => stepOf(body, section, i === body.sections.length - 1));
+  const steps = body.sections.map((section, i): Step => {
+    const made = stepOf(body, section, i === body.sections.length - 1, waist);
+    const begins = i === 0 && ask.direction === 'down';
+    return begins
+      ? { ...made, instead: [{ do: 'begin with', stitches: section.from }, ...made.instead] }
+      : made;
+  });
   const pattern = (count: Stitches) =>
     finishedWidth('', null, count, ask.gauge, pieces, ask.edge).range.expected;
   const rowsInAll = body.inAll.result.value;
@@ -54,17 +62,17 @@ export function bodyPart(body: BodyShaping): Part {
   };
 }
 
-function stepOf(body: BodyShaping, section: BodySection, last: boolean): Step[] {
+function stepOf(body: BodyShaping, section: BodySection, last: boolean, waist: WorkingLine | null): Step {
   switch (section.name) {
     case 'edging':
-      return [body.ask.direction === 'up' ? castOn(body, section) : lastEdging(body, section)];
+      return body.ask.direction === 'up' ? castOn(body, section) : lastEdging(body, section);
     case 'plain':
-      return [straight(body, section)];
+      return straight(body, section);
     case 'waist':
-      return [waistPlain(body, section)];
+      return waistPlain(body, section, waist);
     case 'hem and waist':
     case 'waist and underarm':
-      return [shaped(body, section, last)];
+      return shaped(body, section, last);
     default:
       return section.name satisfies never;
   }
@@ -78,7 +86,7 @@ function castOn(body: BodyShaping, section: BodySection): Step {
     pattern: phrase('pattern: cast on', { count: quantity('stitches', ask.pattern.hem, 'stitches') }),
     instead: [
       { do: 'cast on', stitches: section.from },
-      say(phrase('do: edging for rows', edging(body, section))),
+      ...edging(section.stretch.rows, section.from, ask.pattern.edging),
     ],
     check: checkWidth(width, ask.gauge.worked === 'round'),
     notes: [
@@ -93,17 +101,13 @@ function castOn(body: BodyShaping, section: BodySection): Step {
 function lastEdging(body: BodyShaping, section: BodySection): Step {
   return step(pieceName(body), phrase('where: last edging'), {
     worked: body.ask.gauge.worked,
-    instead: [say(phrase('do: edging for rows', edging(body, section))), say(phrase('do: bind off'))],
+    instead: [
+      ...edging(section.stretch.rows, section.from, body.ask.pattern.edging),
+      { do: 'bind off', stitches: section.to },
+    ],
     check: phrase('check: length in all', { length: total(body).result }),
     workings: [...section.workings, total(body)],
   });
-}
-
-function edging(body: BodyShaping, section: BodySection): Phrase['with'] {
-  return {
-    rows: quantity('rows', section.stretch.rows, 'rows'),
-    length: quantity('depth', body.ask.pattern.edging, 'cm'),
-  };
 }
 
 function straight(body: BodyShaping, section: BodySection): Step {
@@ -148,7 +152,7 @@ function straight(body: BodyShaping, section: BodySection): Step {
   );
 }
 
-function waistPlain(body: BodyShaping, section: BodySection): Step {
+function waistPlain(body: BodyShaping, section: BodySection, eased: WorkingLine | null): Step {
   const { ask, waist } = body;
   const width = widthLine('waist', section.from, ask.gauge, ask.edge, ask.gauge.worked === 'round' ? 1 : 2);
   return step(pieceName(body), phrase('where: at the waist'), {
@@ -160,6 +164,7 @@ function waistPlain(body: BodyShaping, section: BodySection): Step {
       phrase('note: plain at the waist is common practice'),
     ],
     workings: [
+      ...(eased === null ? [] : [eased, ...shareLine(body, eased)]),
       ...(waist?.workings ?? []),
       width,
       ...section.workings,
@@ -192,6 +197,12 @@ function shaped(body: BodyShaping, section: BodySection, last: boolean): Step {
     notes: [...(made?.notes ?? []), ...piecesAlike(body)],
     workings: [asPattern(body), ...section.workings, height, total(body), ...(made?.workings ?? [])],
   });
+}
+
+/** In pieces, half of what goes round falls to each. */
+function shareLine(body: BodyShaping, eased: WorkingLine): WorkingLine[] {
+  if (body.ask.gauge.worked === 'round') return [];
+  return [workOut('width of one piece', 'a / 2', { a: eased.result }, { unit: 'cm' })];
 }
 
 function asPattern({ ask }: BodyShaping): WorkingLine {

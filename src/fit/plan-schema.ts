@@ -5,9 +5,10 @@
 import { z } from 'zod';
 import { PHRASES } from './phrases.ts';
 import { type Plan, SHAPED_AT } from './plan.ts';
+import { EFFORTS } from './size.ts';
 import { CARRIERS } from './spacing.ts';
 import { LENGTH_UNITS } from './units.ts';
-import { DIRECTIONS, LEVELS, PIECES, WORKED } from './words.ts';
+import { DIRECTIONS, FITS, LEVELS, MEASUREMENTS, PIECES, REGIONS, WORKED } from './words.ts';
 import { QUANTITY_UNITS } from './working.ts';
 
 const cm = z.number().describe('centimetres');
@@ -52,12 +53,42 @@ const spaced = z
   })
   .meta({ id: 'spaced' });
 
+const comparedSize = z.strictObject({
+  label: z.string(),
+  price: z.number(),
+  regions: z.array(
+    z.strictObject({
+      region: z.enum(REGIONS),
+      knitted: cm,
+      wanted: cm,
+      difference: cm,
+      effort: z.enum(EFFORTS),
+    }),
+  ),
+});
+
+const comparedFit = z.strictObject({
+  fit: z.enum(FITS),
+  low: cm,
+  high: cm.nullable(),
+  nearest: z.strictObject({ label: z.string(), bust: cm }).nullable(),
+});
+
 const instruction = z
   .discriminatedUnion('do', [
     z.strictObject({ do: z.literal('say'), phrase }),
     z.strictObject({ do: z.literal('cast on'), stitches }),
+    z.strictObject({ do: z.literal('begin with'), stitches }),
+    z.strictObject({ do: z.literal('work edging'), rows, length: cm, stitches }),
     z.strictObject({ do: z.literal('work plain'), rows, length: cm, stitches }),
+    z.strictObject({ do: z.literal('bind off'), stitches }),
     z.strictObject({ do: z.literal('shape'), spaced, at: z.enum(SHAPED_AT) }),
+    z.strictObject({ do: z.literal('compare sizes'), sizes: z.array(comparedSize) }),
+    z.strictObject({ do: z.literal('compare fits'), fits: z.array(comparedFit) }),
+    z.strictObject({
+      do: z.literal('note measurements'),
+      measurements: z.array(z.strictObject({ name: z.enum(MEASUREMENTS), value: cm, assumed: z.boolean() })),
+    }),
   ])
   .meta({ id: 'instruction' });
 

@@ -5,9 +5,10 @@
 import type { Range } from './gauge.ts';
 import type { Piece } from './outline.ts';
 import type { PhraseName } from './phrases.ts';
+import type { Effort } from './size.ts';
 import type { Spaced } from './spacing.ts';
 import type { Cm, LengthUnit, PerCm, Rows, Stitches } from './units.ts';
-import type { PieceName, Worked } from './words.ts';
+import type { Fit, Measurement, PieceName, Region, Worked } from './words.ts';
 import type { Quantity, WorkingLine } from './working.ts';
 
 /** A sentence by name, with what goes into its gaps: quantities, or words such as a size's label. */
@@ -33,8 +34,45 @@ export type ShapedAt = (typeof SHAPED_AT)[number];
 export type Instruction =
   | { readonly do: 'say'; readonly phrase: Phrase }
   | { readonly do: 'cast on'; readonly stitches: Stitches }
+  /** Stitches that are there already: picked up, or live from another piece. */
+  | { readonly do: 'begin with'; readonly stitches: Stitches }
+  | { readonly do: 'work edging'; readonly rows: Rows; readonly length: Cm; readonly stitches: Stitches }
   | { readonly do: 'work plain'; readonly rows: Rows; readonly length: Cm; readonly stitches: Stitches }
-  | { readonly do: 'shape'; readonly spaced: Spaced; readonly at: ShapedAt };
+  | { readonly do: 'bind off'; readonly stitches: Stitches }
+  | { readonly do: 'shape'; readonly spaced: Spaced; readonly at: ShapedAt }
+  | { readonly do: 'compare sizes'; readonly sizes: readonly ComparedSize[] }
+  | { readonly do: 'compare fits'; readonly fits: readonly ComparedFit[] }
+  | { readonly do: 'note measurements'; readonly measurements: readonly NotedMeasurement[] };
+
+/** A size beside what is wanted, at the knitter's gauge. */
+export interface ComparedSize {
+  readonly label: string;
+  /** Lower is better: what its differences would cost to change. */
+  readonly price: number;
+  readonly regions: readonly {
+    readonly region: Region;
+    readonly knitted: Cm;
+    readonly wanted: Cm;
+    readonly difference: Cm;
+    readonly effort: Effort;
+  }[];
+}
+
+/** What one fit would measure around the bust, and the size that comes nearest. */
+export interface ComparedFit {
+  readonly fit: Fit;
+  readonly low: Cm;
+  /** Null where there is no upper end. */
+  readonly high: Cm | null;
+  readonly nearest: { readonly label: string; readonly bust: Cm } | null;
+}
+
+export interface NotedMeasurement {
+  readonly name: Measurement;
+  readonly value: Cm;
+  /** True where a table's figure stands in. */
+  readonly assumed: boolean;
+}
 
 export interface Step {
   readonly piece: PieceName | 'all';

@@ -3,6 +3,7 @@ import { type Part, phrase, type Step } from './plan.ts';
 import type { SleeveShaping } from './sleeve.ts';
 import {
   checkWidth,
+  edging,
   finishedLength,
   finishedWidth,
   heightLine,
@@ -15,10 +16,16 @@ import {
 import type { Stitches } from './units.ts';
 import { quantity, type WorkingLine } from './working.ts';
 
-export function sleevePart(sleeve: SleeveShaping): Part {
+/** How the finished widths came about, for the workings; null where the pattern's count is kept. */
+export interface SleeveWidths {
+  readonly wrist: WorkingLine | null;
+  readonly upperArm: WorkingLine | null;
+}
+
+export function sleevePart(sleeve: SleeveShaping, eased: SleeveWidths): Part {
   const { ask, counts } = sleeve;
-  const cuff = cuffStep(sleeve);
-  const arm = armStep(sleeve);
+  const cuff = cuffStep(sleeve, eased.wrist);
+  const arm = armStep(sleeve, eased.upperArm);
   const width = (name: string, pattern: Stitches, count: Stitches) =>
     finishedWidth(
       name,
@@ -39,13 +46,10 @@ export function sleevePart(sleeve: SleeveShaping): Part {
   };
 }
 
-function cuffStep(sleeve: SleeveShaping): Step {
+function cuffStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
   const { ask, counts, cuff } = sleeve;
   const width = widthLine('wrist', counts.wrist, ask.gauge, ask.edge);
-  const edging = phrase('do: edging for rows', {
-    rows: quantity('rows', cuff.rows, 'rows'),
-    length: quantity('depth', ask.pattern.cuff, 'cm'),
-  });
+  const worked = edging(cuff.rows, counts.wrist, ask.pattern.cuff);
   const up = ask.direction === 'up';
   return step('sleeve', phrase(up ? 'where: cast-on and cuff' : 'where: last edging'), {
     worked: sleeve.ask.gauge.worked,
@@ -53,15 +57,21 @@ function cuffStep(sleeve: SleeveShaping): Step {
       ? phrase('pattern: cast on', { count: quantity('stitches', ask.pattern.wrist, 'stitches') })
       : null,
     instead: up
-      ? [{ do: 'cast on', stitches: counts.wrist }, say(edging)]
-      : [say(edging), say(phrase('do: bind off'))],
+      ? [{ do: 'cast on', stitches: counts.wrist }, ...worked]
+      : [...worked, { do: 'bind off', stitches: counts.wrist }],
     check: checkWidth(width, ask.gauge.worked === 'round'),
     notes: [...(sleeve.wrist === null ? [] : [sleeve.wrist.neighbours]), phrase('note: hand must pass')],
-    workings: [...(sleeve.wrist?.workings ?? []), patternWidth(sleeve), width, ...cuff.workings],
+    workings: [
+      ...(eased === null ? [] : [eased]),
+      ...(sleeve.wrist?.workings ?? []),
+      patternWidth(sleeve),
+      width,
+      ...cuff.workings,
+    ],
   });
 }
 
-function armStep(sleeve: SleeveShaping): Step {
+function armStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
   const { ask, counts } = sleeve;
   const made = shaping(
     sleeve.spacing,
@@ -78,20 +88,12 @@ function armStep(sleeve: SleeveShaping): Step {
       from: quantity('stitches', from, 'stitches'),
       to: quantity('stitches', to, 'stitches'),
     }),
-    instead: [
-      ...(up
-        ? []
-        : [
-            say(
-              phrase('do: start with stitches', { count: quantity('stitches', counts.upperArm, 'stitches') }),
-            ),
-          ]),
-      ...made.instead,
-    ],
+    instead: [...(up ? [] : [{ do: 'begin with' as const, stitches: counts.upperArm }]), ...made.instead],
     check: phrase('check: length in all', { length: length.result }),
     notes: [...(sleeve.upperArm === null ? [] : [sleeve.upperArm.neighbours]), ...made.notes],
     workings: [
       patternWidth(sleeve),
+      ...(eased === null ? [] : [eased]),
       ...(sleeve.upperArm?.workings ?? []),
       ...sleeve.arm.workings,
       sleeve.plain,

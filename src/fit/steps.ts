@@ -20,7 +20,17 @@ export function step(
   where: Phrase,
   parts: Partial<Omit<Step, 'piece' | 'where'>>,
 ): Step {
-  return { piece, where, worked: null, pattern: null, instead: [], check: null, notes: [], workings: [], ...parts };
+  return {
+    piece,
+    where,
+    worked: null,
+    pattern: null,
+    instead: [],
+    check: null,
+    notes: [],
+    workings: [],
+    ...parts,
+  };
 }
 
 export function say(said: Phrase): Instruction {
@@ -60,6 +70,11 @@ export function heightLine(what: string, count: number, gauge: Gauge): WorkingLi
 
 export function checkWidth(line: WorkingLine, around: boolean): Phrase {
   return phrase(around ? 'check: width around' : 'check: width', { width: line.result });
+}
+
+/** The edging; nothing where it has no rows. */
+export function edging(count: number, on: Stitches, depth: Cm): Instruction[] {
+  return count === 0 ? [] : [{ do: 'work edging', rows: rows(count), length: depth, stitches: on }];
 }
 
 export function plain(count: number, on: Stitches, gauge: Gauge): Instruction {

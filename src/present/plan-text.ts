@@ -1,8 +1,19 @@
 /** A plan, or why there can be none, as plain text: short lines, words beside every symbol, nothing in colour alone. */
-import type { Cannot, Finished, Instruction, Outcome, Plan, Step } from '../fit/plan.ts';
-import { formatLength } from '../fit/units.ts';
+import type {
+  Cannot,
+  ComparedFit,
+  ComparedSize,
+  Finished,
+  Instruction,
+  Outcome,
+  Plan,
+  Step,
+} from '../fit/plan.ts';
+import { cm, formatDecimal, formatLength } from '../fit/units.ts';
+import { quantity } from '../fit/working.ts';
+import { formatQuantity } from './quantity.ts';
 import { wordSchedule, wordShaping } from './shaping-words.ts';
-import type { Dialect } from './terms.ts';
+import { type Dialect, inDialect } from './terms.ts';
 import { type Voice, wordPhrase } from './wording.ts';
 import { wordWorking } from './workings-text.ts';
 
@@ -62,18 +73,58 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       return [wordPhrase(instruction.phrase, voice)];
     case 'cast on':
       return [`Cast on ${instruction.stitches} stitches.`];
+    case 'begin with':
+      return [`Begin with ${instruction.stitches} stitches.`];
+    case 'work edging': {
+      const rows = formatQuantity(quantity('rows', instruction.rows, 'rows'), voice);
+      return [`Work the edging for ${rows} (${formatLength(instruction.length, voice.unit)}).`];
+    }
+    case 'bind off':
+      return [inDialect(`Then [bind off] all ${instruction.stitches} stitches loosely.`, voice.dialect)];
     case 'work plain': {
-      const word = voice.worked === 'round' ? 'round' : 'row';
+      const rows = formatQuantity(quantity('rows', instruction.rows, 'rows'), voice);
       const length = formatLength(instruction.length, voice.unit);
-      return [
-        `Work ${instruction.rows} ${word}${instruction.rows === 1 ? '' : 's'} plain (${length}) on ${instruction.stitches} stitches.`,
-      ];
+      return [`Work ${rows} plain (${length}) on ${instruction.stitches} stitches.`];
     }
     case 'shape':
       return [wordShaping(instruction.spaced, instruction.at, voice.worked ?? 'flat')];
+    case 'compare sizes':
+      return instruction.sizes.map((size) => `\n   - ${sizeLine(size, voice)}`);
+    case 'compare fits':
+      return instruction.fits.map((fit) => `\n   - ${fitLine(fit, voice)}`);
+    case 'note measurements':
+      return instruction.measurements.map(
+        ({ name, value, assumed }) =>
+          `\n   - ${name}: ${formatLength(value, voice.unit)}${assumed ? " (a table's figure)" : ''}`,
+      );
     default:
       return instruction satisfies never;
   }
+}
+
+/** 'Size 4, price 3.2: bust 100 cm (wanted 101 cm, 1 cm less), …' */
+function sizeLine({ label, price, regions }: ComparedSize, { unit }: Voice): string {
+  const parts = regions.map(({ region, knitted, wanted, difference }) => {
+    const off = formatLength(cm(Math.abs(difference)), unit);
+    const how =
+      off === `0 ${unit}`
+        ? 'as wanted'
+        : `${off} ${difference < 0 ? 'less' : 'more'} than the ${formatLength(wanted, unit)} wanted`;
+    return `${region} ${formatLength(knitted, unit)}, ${how}`;
+  });
+  return `Size ${label}, price ${formatDecimal(price, 1)}: ${parts.join('; ')}.`;
+}
+
+function fitLine({ fit, low, high, nearest }: ComparedFit, { unit }: Voice): string {
+  const range =
+    high === null
+      ? `${formatLength(low, unit)} or more`
+      : low === high
+        ? formatLength(low, unit)
+        : `${formatLength(low, unit)} to ${formatLength(high, unit)}`;
+  const size =
+    nearest === null ? '' : `; size ${nearest.label} comes nearest with ${formatLength(nearest.bust, unit)}`;
+  return `${fit}: finished bust ${range}${size}.`;
 }
 
 function finishedText(plan: Plan): string {

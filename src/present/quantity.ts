@@ -27,6 +27,8 @@ export function formatQuantity(q: Quantity, reader: Reader): string {
       return `${formatNumber(q, reader)} square ${reader.unit}`;
     case 'g/cm²':
       return `${formatNumber(q, reader)} g per square ${reader.unit}`;
+    case '/cm':
+      return `${formatNumber(q, reader)} per ${reader.unit}`;
     case 'g':
     case 'm':
       return `${formatNumber(q, reader)} ${q.unit}`;
@@ -54,6 +56,7 @@ export function inUnit(value: number, of: QuantityUnit, unit: LengthUnit): numbe
       return value / factor ** 2;
     case 'stitches/cm':
     case 'rows/cm':
+    case '/cm':
       return value * factor;
     case 'g/cm²':
       return value * factor ** 2;
@@ -73,6 +76,7 @@ function decimalsOf(unit: QuantityUnit): number {
   switch (unit) {
     case 'stitches/cm':
     case 'rows/cm':
+    case '/cm':
     case 'ratio':
       return 3;
     case 'g/cm²':

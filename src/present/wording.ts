@@ -6,8 +6,21 @@ import { formatNumber, formatQuantity, type Reader } from './quantity.ts';
 import { type Dialect, inDialect } from './terms.ts';
 
 const WORDING: Readonly<Record<PhraseName, string>> = {
+  'summary: gauge': 'Planned for your [gauge] of {stitches} and {rows}.',
+  'summary: measurements': 'These are the measurements, with tables standing in where you did not know.',
+  'summary: ease': 'What each fit measures on a bust of {bust}.',
+  'summary: size': 'Follow size {size}.',
+  'summary: size and bust':
+    'Follow size {size}: at your [gauge] it measures {bust} around the bust, and {wanted} is wanted.',
+  'summary: sleeve': 'Your sleeve, with its shaping spaced over your length.',
+  'summary: length': 'Your body, at your length.',
+  'summary: waist': 'Your body, drawn in at the waist.',
   'where: the size': 'Which size to follow',
   'where: the fabric': 'Your fabric',
+  'where: the body': 'The measurements',
+  'where: the ease': 'Fits to choose from',
+  'where: the body piece': 'Length and waist',
+  'where: the sleeve piece': 'The sleeve',
   'where: cast-on and hem': 'Cast-on and hem',
   'where: hem to waist': 'From the hem to the waist',
   'where: at the waist': 'At the waist',
@@ -25,14 +38,19 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'pattern: from a count to a count': 'go from {from} to {to}.',
   'pattern: straight for a length':
     'knit straight until the body measures {length}; at your [gauge] that is {rows}.',
-  'pattern: edging': 'work the edging for {length}.',
+  'pattern: gauge': 'its [gauge] is {stitches} and {rows}.',
+  'do: your gauge': 'Your [gauge] is {stitches} and {rows}.',
+  'do: gauge agrees': 'It agrees with the pattern as nearly as a swatch can tell.',
+  'do: larger needle':
+    'You have more stitches than the pattern in the same width: your fabric is tighter. Try a larger needle, or let the plan refigure the counts.',
+  'do: smaller needle':
+    'You have fewer stitches than the pattern in the same width: your fabric is looser. Try a smaller needle, or let the plan refigure the counts.',
+  'do: what a width becomes':
+    'With the counts of the pattern, {wide} of width comes out {becomes}; {wide} of length counted in rows comes out {tall}.',
   'do: follow the size': 'Follow the counts of size {size} throughout, but for the changes below.',
-  'do: edging for rows': 'Work the edging for {rows} ({length}).',
-  'do: start with stitches': 'Begin with {count}.',
   'do: more rows than the pattern': 'That is {rows} more than the pattern.',
   'do: fewer rows than the pattern': 'That is {rows} fewer than the pattern.',
   'do: as many rows as the pattern': 'That is as many as in the pattern.',
-  'do: bind off': '[bind off] loosely.',
   'check: width': 'laid flat, the piece is {width} wide between its edge stitches.',
   'check: width around': 'it measures {width} all round.',
   'check: length so far': 'this part is {length} long.',
@@ -53,14 +71,37 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'note: way out, count within reach': 'Stop at {end} ({width}): {times#} shaping [rows].',
   'note: plain at the waist is common practice':
     'A short plain stretch at the waist is common practice: it lets the fabric turn without a kink.',
-  'note: size keeps its counts': 'Counts that are not named here stay as the pattern has them.',
   'note: hand must pass': 'Check that your hand passes through before you go on.',
+  'note: how sure':
+    '{hundred} will measure between {low} and {high}, in about 19 of 20 cases. A longer count at more places makes this surer.',
+  'note: wash the swatch':
+    'Wash and dry the swatch as you will the sweater, and count again before you cast on.',
+  'note: swatch knitted otherwise':
+    'The swatch was knitted another way than this piece (back and forth, or in the round). Many hands purl looser than they knit: swatch the same way to be sure.',
+  'note: measure again': 'Measure twice, on another day, before you cast on for a close fit.',
+  'note: ease has a source':
+    "The ease at the bust follows the yarn industry's standard (Source: Craft Yarn Council's www.YarnStandards.com).",
+  'note: another size ranks first': 'Size {size} would need less changing.',
+  'note: beyond the largest':
+    'Your target lies {by} beyond the largest size ({size}). Add {stitches} all round, or knit it at a [gauge] of {gauge}.',
+  'note: below the smallest':
+    'Your target lies {by} below the smallest size ({size}). Leave out {stitches} all round, or knit it at a [gauge] of {gauge}.',
+  'note: more for the front':
+    'The size is chosen for a bust of {bust}, so that the shoulders fit. The front needs {extra} more in width: bust darts or extra front stitches give it.',
+  'note: price of a size':
+    'A lower price means less to change: shoulders, armhole and neck are hard to change, bust and upper arm are work, lengths, waist and hip are easy. The prices are our own.',
   'cannot: waist outside the body':
     'The waist would lie {waistAt} above the lower edge of a body of {length}: there is no room to shape between the edging ({edging}), the waist and the underarm.',
   'cannot: edging longer than the piece': 'A length of {length} leaves nothing above an edging of {edging}.',
+  'cannot: waits': '{what}',
   'cannot: figures missing': 'Some figures are missing, and nothing sound can stand in for them.',
   'instead: change the lengths': 'Measure both lengths once more, or make the piece longer.',
   'instead: answer the open questions': 'Answer the questions that were left open, and ask again.',
+  'care: hands': 'Rest hands, wrists and shoulders often on long work. If pain lasts, see a doctor.',
+  'care: small children':
+    "For children: no cords or ties at the neck, and buttons sewn on firmly. The safety rules for children's clothing of your own country come first.",
+  'care: cot': 'Nothing knitted belongs loose in a cot with a sleeping baby.',
+  'care: skin': 'Wool and other fibres can irritate sensitive skin. Try the swatch against the skin first.',
 };
 
 export interface Voice extends Reader {

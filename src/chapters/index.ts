@@ -1,0 +1,21 @@
+/** The names that flow files may use, with what they stand for. */
+import type { Calculations } from '../flow/calculations.ts';
+import { bodyResult, easeResult } from './body.ts';
+import { sizeResult } from './size.ts';
+import { SUGGESTIONS } from './suggestions.ts';
+import { swatchResult } from './swatch.ts';
+import { lengthResult, sleeveResult, waistResult, wholeResult } from './whole.ts';
+
+export const CALCULATIONS: Calculations = {
+  results: {
+    swatch: swatchResult,
+    body: bodyResult,
+    ease: easeResult,
+    size: sizeResult,
+    sleeve: sleeveResult,
+    length: lengthResult,
+    waist: waistResult,
+    whole: wholeResult,
+  },
+  suggestions: SUGGESTIONS,
+};

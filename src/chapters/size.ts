@@ -1,0 +1,118 @@
+/** The size chapter: every size beside the targets at the knitter's own gauge, and the one to follow. */
+import {
+  type ComparedSize,
+  type Instruction,
+  type Outcome,
+  type Part,
+  type Phrase,
+  phrase,
+} from '../fit/plan.ts';
+import { type Beyond, chooseSize, type RankedSize } from '../fit/size.ts';
+import { say, step } from '../fit/steps.ts';
+import { type FrontExtra, targetsFor } from '../fit/targets.ts';
+import { quantity, type WorkingLine } from '../fit/working.ts';
+import type { Sheet } from '../flow/calculations.ts';
+import { bodyKnown, fitOf } from './body-known.ts';
+import { type Ledger, ledger, take } from './ledger.ts';
+import { missing, planOf } from './make-plan.ts';
+import { ownGauges, patternOf } from './pattern-of.ts';
+import { SUGGESTIONS } from './suggestions.ts';
+
+export function sizeResult(sheet: Sheet): Outcome {
+  const book = ledger(sheet, SUGGESTIONS);
+  const made = sizePart(book);
+  return made === undefined ? missing(book) : planOf(book, made.summary, [made.part]);
+}
+
+/** How many sizes are laid out in full; all are ranked. */
+const SHOWN = 3;
+
+export function sizePart(book: Ledger): { part: Part; summary: Phrase[] } | undefined {
+  const pattern = patternOf(book);
+  const own = pattern && ownGauges(book, pattern);
+  if (pattern === undefined || own === undefined) return undefined;
+  const wanted = targetsFor(bodyKnown(book.sheet), { fit: fitOf(book.sheet) });
+  const choice = chooseSize(pattern, wanted.targets, own);
+  if (choice.kind !== 'ranked') return undefined;
+  const label = take(book, 'size', 'size')?.label;
+  const followed = choice.ranking.find((s) => s.label === label) ?? choice.best;
+  const shown = [followed, ...choice.ranking.filter((s) => s !== followed)].slice(0, SHOWN);
+  const instead: Instruction[] = [
+    say(phrase('do: follow the size', { size: followed.label })),
+    { do: 'compare sizes', sizes: shown.map(compared) },
+  ];
+  const notes = [
+    ...(followed === choice.best
+      ? []
+      : [phrase('note: another size ranks first', { size: choice.best.label })]),
+    ...(choice.beyond === undefined ? [] : [beyondNote(choice.beyond)]),
+    ...(wanted.front === undefined ? [] : [frontNote(wanted.front)]),
+    phrase('note: price of a size'),
+  ];
+  const workings = shown.flatMap((s) => [
+    ...s.reasons.flatMap((r) => [...r.target.workings, ...r.workings]),
+    ...s.workings,
+  ]);
+  return {
+    summary: [sizeSummary(followed)],
+    part: {
+      steps: [
+        step('all', phrase('where: the size'), {
+          instead,
+          notes,
+          workings: [...workings, ...frontLines(wanted.front), ...beyondLines(choice.beyond)],
+        }),
+      ],
+      finished: [],
+      pieces: [],
+    },
+  };
+}
+
+function compared({ label, price, reasons }: RankedSize): ComparedSize {
+  return {
+    label,
+    price,
+    regions: reasons.map(({ region, knitted, target, difference, effort }) => ({
+      region,
+      knitted: knitted.value,
+      wanted: target.aim,
+      difference,
+      effort,
+    })),
+  };
+}
+
+function sizeSummary(size: RankedSize): Phrase {
+  const bust = size.reasons.find((r) => r.region === 'bust');
+  if (bust === undefined) return phrase('summary: size', { size: size.label });
+  return phrase('summary: size and bust', {
+    size: size.label,
+    bust: bust.knitted.working.result,
+    wanted: quantity('bust wanted', bust.target.aim, 'cm'),
+  });
+}
+
+function beyondNote({ end, label, by, stitches, gauge }: Beyond): Phrase {
+  return phrase(end === 'largest' ? 'note: beyond the largest' : 'note: below the smallest', {
+    size: label,
+    by: quantity('difference', Math.abs(by), 'cm'),
+    stitches: stitches.result,
+    gauge: gauge.result,
+  });
+}
+
+function beyondLines(beyond: Beyond | undefined): WorkingLine[] {
+  return beyond === undefined ? [] : [beyond.stitches, beyond.gauge];
+}
+
+function frontNote({ extra, sizeBust }: FrontExtra): Phrase {
+  return phrase('note: more for the front', {
+    extra: quantity('more for the front', extra, 'cm'),
+    bust: quantity('bust', sizeBust, 'cm'),
+  });
+}
+
+function frontLines(front: FrontExtra | undefined): readonly WorkingLine[] {
+  return front?.workings ?? [];
+}
