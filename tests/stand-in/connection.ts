@@ -24,7 +24,7 @@ const LARGEST_FRAME = 4096;
 /** Events an app sends over one connection. */
 const SENDING = { limit: 120, windowMs: 60_000 };
 /** Guild presences, guild members, message content. */
-export const PRIVILEGED_INTENTS = (1 << 8) | (1 << 1) | (1 << 15);
+const PRIVILEGED_INTENTS = (1 << 8) | (1 << 1) | (1 << 15);
 /** Intents 0 to 16, 20, 21, 24 and 25 exist. */
 const ALL_INTENTS = 0x1ffff | (1 << 20) | (1 << 21) | (1 << 24) | (1 << 25);
 

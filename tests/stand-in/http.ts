@@ -1,4 +1,5 @@
 /** The HTTP side: receives a request, plays faults on it, finds its route, and records what became of it. */
+import { setMaxListeners } from 'node:events';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { setTimeout as wait } from 'node:timers/promises';
 import { Call, type Route } from './call.ts';
@@ -28,6 +29,8 @@ export class HttpSide {
     parts: { settings: Settings; token: string; record: RequestRecord; faults: Faults; messages: Messages },
   ) {
     this.router = new Router(routes);
+    // Each delayed request waits on the one signal, and there may be hundreds.
+    setMaxListeners(0, this.closing.signal);
     this.global = new RateLimits({ limit: parts.settings.requestsPerSecond, windowMs: 1000 });
     this.perRoute = new RateLimits(parts.settings.perRoute);
     this.token = parts.token;

@@ -1,5 +1,6 @@
 /** An app without a library: sends what it likes, so that the stand-in can refuse it. */
 import { type JsonObject, textIn } from './json.ts';
+import type { RawGateway } from './raw-gateway.ts';
 import type { RecordedRequest } from './record.ts';
 import type { StandIn } from './stand-in.ts';
 
@@ -53,6 +54,14 @@ export class RawApp {
     const all = commands.map((command) => ({ description: 'A command.', ...command }));
     const answer = await this.send('PUT', `/applications/${this.standIn.appId}/commands`, all);
     if (answer.status !== 200) throw new Error(`Refused: ${textIn(answer.body, 'message')}`);
+  }
+
+  /** Answers what a deed made the gateway tell of, and gives the person's own promise back. */
+  async answering<T>(gateway: RawGateway, deed: Promise<T>, body: unknown, number = 1): Promise<T> {
+    deed.catch(() => {});
+    const { id, token } = await gateway.interaction(number);
+    await this.answer({ id: `${id}`, token: `${token}` }, body);
+    return deed;
   }
 
   answer(interaction: { readonly id: string; readonly token: string }, body: unknown): Promise<RawAnswer> {

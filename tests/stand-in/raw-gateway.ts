@@ -46,6 +46,14 @@ export class RawGateway {
     return within(coming.promise, 5000, nothing).finally(() => this.news.delete(look));
   }
 
+  /** The first, second ... interaction the app hears of. */
+  async interaction(number = 1): Promise<JsonObject> {
+    const all = () => this.frames.filter((frame) => frame.t === 'INTERACTION_CREATE');
+    await this.frame(() => all().length >= number, `interaction ${number}`);
+    const data = all()[number - 1]?.d;
+    return isObject(data) ? data : {};
+  }
+
   event(name: string): Promise<Frame> {
     return this.frame((frame) => frame.t === name, name);
   }

@@ -120,7 +120,7 @@ export class SeenMessage {
   }
 }
 
-export function seenSelect(select: JsonObject): SeenSelect {
+function seenSelect(select: JsonObject): SeenSelect {
   return {
     customId: textIn(select, 'custom_id'),
     type: numberIn(select, 'type') ?? 0,

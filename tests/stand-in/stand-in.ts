@@ -24,9 +24,10 @@ import { PLATFORM_SETTINGS, type Settings } from './settings.ts';
 import { type Channel, type Guild, World } from './world.ts';
 
 export async function startStandIn(settings: Partial<Settings> = {}): Promise<StandIn> {
-  const server = createServer();
+  // Connections break only where a fault breaks them: no time limits, and room for a crowd to connect at once.
+  const server = createServer({ keepAliveTimeout: 0, requestTimeout: 0, headersTimeout: 0 });
   const standIn = new StandIn(server, { ...PLATFORM_SETTINGS, ...settings });
-  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', 4096, listening));
   const { port } = server.address() as AddressInfo;
   standIn.listensAt(port);
   return standIn;

@@ -44,7 +44,7 @@ export interface Channel {
 }
 
 /** Permissions of the page `topics/permissions` that this stand-in looks at. */
-export const PERMISSIONS = {
+const PERMISSIONS = {
   'view channel': 1n << 10n,
   'send messages': 1n << 11n,
   'embed links': 1n << 14n,

@@ -11,7 +11,7 @@ export type Deed = 'command' | 'component' | 'autocomplete' | 'modal' | 'modal f
 /** Callback types: 4 reply, 5 reply later, 6 update later, 7 update, 8 choices, 9 modal. */
 export type CallbackType = 4 | 5 | 6 | 7 | 8 | 9;
 
-export const ANSWERS_TO: Readonly<Record<Deed, readonly CallbackType[]>> = {
+const ANSWERS_TO: Readonly<Record<Deed, readonly CallbackType[]>> = {
   command: [4, 5, 9],
   component: [4, 5, 6, 7, 9],
   autocomplete: [8],

@@ -116,7 +116,7 @@ const notMixed: Rule = (spot) => {
   if (kinds.size > 1) spot.wrong('subcommands-mixed', 'Subcommands and values do not stand side by side.');
 };
 
-export function isSubcommand(option: unknown): boolean {
+function isSubcommand(option: unknown): boolean {
   return isObject(option) && !isAbsent(option, 'type') && Number(option.type) <= 2;
 }
 

@@ -56,8 +56,13 @@ const everywhere: Fields = {
   enforce_nonce: truth,
 };
 
+/** A text of up to 25 characters or a whole number. */
+const nonce: Rule = (spot) => {
+  if (!Number.isSafeInteger(spot.value)) text(1, 25)(spot);
+};
+
 const onlyInChannels: Fields = {
-  nonce: text(1, 25),
+  nonce,
   sticker_ids: list(snowflake, 1, 3),
   message_reference: form(
     { message_id: snowflake },
