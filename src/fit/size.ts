@@ -141,7 +141,7 @@ function reason(region: Region, real: Knitted, target: Target): Reason {
     'a * b',
     {
       a: apart.result,
-      b: quantity(`price of 1 cm: ${EFFORT[region]}`, PRICE_PER_CM[EFFORT[region]], 'ratio'),
+      b: quantity(`price, ${EFFORT[region]} to change`, PRICE_PER_CM[EFFORT[region]], '/cm'),
     },
     { unit: 'ratio' },
   );
