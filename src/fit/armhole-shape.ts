@@ -4,10 +4,11 @@
  * Common practice of the trade, where the knitter says nothing: 2.5 cm (1 in) bound off at each side, and all
  * shaping done by half the depth.
  */
+import { decreaseLine } from './decrease-line.ts';
 import { edgeLength } from './edge-length.ts';
 import { boundOff, countAfter, type EdgeEvent, spacedAt, together } from './edge-shaping.ts';
 import { type Gauge, heightOf } from './gauge.ts';
-import { capacity, type Spaced, type SpacingAsk, space } from './spacing.ts';
+import type { Spaced } from './spacing.ts';
 import { type Cm, type Rows, rows, type Stitches, stitches } from './units.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
@@ -130,7 +131,8 @@ export function bindOffsOf(ask: ArmholeAsk): Pick<Frame, 'bindOffs' | 'workings'
 function build(ask: ArmholeAsk, figures: Frame, decreased: number, room: number): Armhole {
   const off = boundOff(ask.bust, figures.bindOffs, 0);
   const from = countAfter(ask.bust, off);
-  const decreases = decreaseLine(from, ask.crossBack, decreased, room, ask.decreases ?? 'quick');
+  const pace = ask.decreases ?? 'quick';
+  const decreases = decreaseLine({ from, to: ask.crossBack, perRow: 2, room, pace });
   const offRows = 2 * figures.bindOffs.length;
   const events = together(ask.bust, off, spacedAt('both', decreases, offRows));
   const edge = edgeLength('armhole edge', events, figures.rows, ask.gauge);
@@ -153,33 +155,6 @@ function build(ask: ArmholeAsk, figures: Frame, decreased: number, room: number)
       ...edge.workings,
     ],
   };
-}
-
-/**
- * One decrease at both edges each time, on right-side rows alone where they are enough, else on wrong-side rows too.
- * `room` is the even number of rows that may be used, from a right-side row on.
- */
-function decreaseLine(
-  from: Stitches,
-  to: Stitches,
-  times: number,
-  room: number,
-  pace: 'quick' | 'spread',
-): Spaced {
-  const within = pace === 'quick' ? Math.min(2 * times, room) : room;
-  const ask: SpacingAsk = {
-    rows: rows(within),
-    from,
-    to,
-    perRow: 2,
-    carriers: 'odd rows',
-    lead: rows(0),
-    trail: rows(0),
-    order: 'grouped',
-  };
-  const spaced = space(capacity(ask) >= times ? ask : { ...ask, carriers: 'every row' });
-  if (spaced.kind !== 'spaced') throw new RangeError(`${times} decreases do not fit into ${within} rows`);
-  return spaced;
 }
 
 function explain(ask: ArmholeAsk, figures: Frame, decreased: number, straight: Rows): WorkingLine[] {

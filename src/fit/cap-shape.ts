@@ -6,10 +6,11 @@
  */
 
 import { type CapShape, searchCap } from './cap-search.ts';
+import { decreaseLine } from './decrease-line.ts';
 import { edgeLength } from './edge-length.ts';
 import { boundOff, countAfter, type EdgeEvent, spacedAt, together } from './edge-shaping.ts';
 import { type Gauge, heightOf } from './gauge.ts';
-import { type Spaced, space } from './spacing.ts';
+import type { Spaced } from './spacing.ts';
 import { type Cm, cm, type Rows, rows, type Stitches, stitches } from './units.ts';
 import { type Quantity, quantity, type WorkingLine, workOut } from './working.ts';
 
@@ -182,7 +183,8 @@ function lay(ask: CapAsk, shape: CapShape): Pick<Cap, 'stages' | 'events'> {
       2 * times,
     );
   const decreases = (times: number, within: number): void => {
-    const spaced = bothEdges(count, times, within);
+    const to = stitches(count - 2 * times);
+    const spaced = decreaseLine({ from: count, to, perRow: 2, room: within, pace: 'spread' });
     add({ stage: 'decreases', spaced }, spacedAt('both', spaced, row), within);
   };
   const fast = (times: number): void =>
@@ -194,22 +196,6 @@ function lay(ask: CapAsk, shape: CapShape): Pick<Cap, 'stages' | 'events'> {
   fast(shape.high);
   stages.push({ stage: 'top', stitches: count });
   return { stages, events: together(ask.upperArm, ...events) };
-}
-
-/** One decrease at both edges each time, on right-side rows. */
-function bothEdges(from: Stitches, times: number, within: number): Spaced {
-  const spaced = space({
-    rows: rows(within),
-    from,
-    to: stitches(from - 2 * times),
-    perRow: 2,
-    carriers: 'odd rows',
-    lead: rows(0),
-    trail: rows(0),
-    order: 'grouped',
-  });
-  if (spaced.kind !== 'spaced') throw new RangeError(`${times} decreases do not fit into ${within} rows`);
-  return spaced;
 }
 
 function explain(ask: CapAsk, shape: CapShape, sideLength: Cm, wanted: Quantity) {

@@ -1,0 +1,151 @@
+/** A neck shaped as asked, or the reason why not with ways that work; and what hangs on it. */
+import { type Counted, countFor } from './count.ts';
+import { type CountRule, type Gauge, heightOf } from './gauge.ts';
+import { type Neck, type NeckAsk, type NeckHindrance, shapeNeck } from './neck-shape.ts';
+import { type Cm, cm, type Stitches, stitches } from './units.ts';
+import { type QuantityUnit, quantity, type WorkingLine, workOut } from './working.ts';
+
+export type { Neck, NeckAsk, NeckSide } from './neck-shape.ts';
+
+export type CannotNeck = NeckHindrance & { readonly alternatives: readonly NeckAlternative[] };
+
+export interface NeckAlternative {
+  readonly way:
+    | 'a third of the stitches'
+    | 'nearest centre'
+    | 'no steps'
+    | 'usual shaping'
+    | 'wider centre'
+    | 'deeper neck'
+    | 'narrower neck';
+  readonly neck: Neck;
+}
+
+export function neck(ask: NeckAsk): Neck | CannotNeck {
+  const found = shapeNeck(ask);
+  return found.kind === 'neck' ? found : { ...found, alternatives: waysOut(ask, found) };
+}
+
+function waysOut(ask: NeckAsk, hindrance: NeckHindrance): readonly NeckAlternative[] {
+  switch (hindrance.kind) {
+    case 'no shoulders left':
+      return offer('a third of the stitches', {
+        ...usual(ask),
+        width: cm(ask.stitches / 3 / ask.gauge.stitches.perCm),
+      });
+    case 'centre of the wrong parity':
+      return [
+        ...[-1, 1].flatMap((by) =>
+          offer('nearest centre', { ...ask, centre: stitches(Math.max(0, hindrance.centre + by)) }),
+        ),
+        ...offer('usual shaping', usual(ask)),
+      ];
+    case 'shaping exceeds the neck':
+      return [...offer('no steps', { ...ask, steps: [] }), ...offer('usual shaping', usual(ask))];
+    case 'too few rows':
+      return moreRoom(ask, hindrance.needed - hindrance.available);
+    default:
+      return hindrance satisfies never;
+  }
+}
+
+/** The same neck with centre and steps left to common practice, at least two rows deep. */
+function usual({ stitches: across, width, depth, gauge }: NeckAsk): NeckAsk {
+  return { stitches: across, width, depth: cm(Math.max(depth, heightOf(2, gauge))), gauge };
+}
+
+function moreRoom(ask: NeckAsk, missing: number): readonly NeckAlternative[] {
+  const wider = ask.centre === undefined ? [] : [stitches(ask.centre + 2 * missing)];
+  const more = heightOf(2 * Math.ceil(missing / 2), ask.gauge);
+  return [
+    ...offer('deeper neck', { ...ask, depth: cm(ask.depth + more) }),
+    ...wider.flatMap((centre) => offer('wider centre', { ...ask, centre })),
+    ...offer('no steps', { ...ask, steps: [] }),
+    ...offer('usual shaping', usual(ask)),
+    ...offer('narrower neck', { ...ask, width: cm(ask.width - (2 * missing) / ask.gauge.stitches.perCm) }),
+  ];
+}
+
+function offer(way: NeckAlternative['way'], ask: NeckAsk): readonly NeckAlternative[] {
+  const found = ask.width > 0 ? shapeNeck(ask) : null;
+  return found?.kind === 'neck' ? [{ way, neck: found }] : [];
+}
+
+/** Stitches picked up for the neckband: the edges of front and back at the band's gauge, in its repeat. */
+export interface Neckband {
+  readonly around: Cm;
+  readonly stitches: Stitches;
+  readonly counted: Counted;
+  readonly workings: readonly WorkingLine[];
+}
+
+export function neckband(
+  front: Pick<Neck, 'edge'>,
+  back: Pick<Neck, 'edge'>,
+  gauge: Gauge,
+  rule: CountRule,
+): Neckband {
+  const around = workOut(
+    'neck edge around',
+    'a + b',
+    {
+      a: quantity('neck edge of the front', front.edge, 'cm'),
+      b: quantity('neck edge of the back', back.edge, 'cm'),
+    },
+    { unit: 'cm' },
+  );
+  const counted = countFor('neckband', cm(around.result.value), gauge, rule);
+  return {
+    around: cm(around.result.value),
+    stitches: counted.stitches,
+    counted,
+    workings: [around, ...counted.workings],
+  };
+}
+
+/** A neck made wider, narrower, deeper or shallower, with what hangs on it. */
+export interface NeckChange {
+  readonly kind: 'neck changed';
+  readonly before: Neck;
+  readonly after: Neck;
+  /** Rows by which the neck begins later; negative where it begins earlier. */
+  readonly beginsLater: number;
+  /** Stitches that each shoulder gains. */
+  readonly shoulder: number;
+  /** Length that the neck edge gains: the band is picked up from it. */
+  readonly edge: Cm;
+  readonly workings: readonly WorkingLine[];
+}
+
+/** Moves the neck; what cannot be shaped, before or after, is returned as such. */
+export function changeNeck(
+  ask: NeckAsk,
+  to: Partial<Pick<NeckAsk, 'width' | 'depth' | 'stitches'>>,
+): NeckChange | CannotNeck {
+  const before = neck(ask);
+  if (before.kind !== 'neck') return before;
+  const after = neck({ ...ask, ...to });
+  if (after.kind !== 'neck') return after;
+  const gained = (label: string, is: number, was: number, unit: QuantityUnit) =>
+    workOut(label, 'a - b', { a: quantity('after', is, unit), b: quantity('before', was, unit) }, { unit });
+  const later = workOut(
+    'rows by which the neck begins later',
+    'a - b',
+    {
+      a: quantity('rows of the neck before', before.rows, 'rows'),
+      b: quantity('rows of the neck after', after.rows, 'rows'),
+    },
+    { unit: 'rows' },
+  );
+  const shoulder = gained('stitches gained by each shoulder', after.shoulder, before.shoulder, 'stitches');
+  const edge = gained('length gained by the neck edge', after.edge, before.edge, 'cm');
+  return {
+    kind: 'neck changed',
+    before,
+    after,
+    beginsLater: later.result.value,
+    shoulder: shoulder.result.value,
+    edge: cm(edge.result.value),
+    workings: [...before.workings, ...after.workings, later, shoulder, edge],
+  };
+}
