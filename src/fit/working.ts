@@ -85,7 +85,8 @@ export function applyRounding(exact: number, rounding: Rounding): number {
     case 'whole down':
       return Math.floor(exact + 1e-9);
     case 'whole up':
-      return Math.ceil(exact - 1e-9);
+      // Nought added turns the −0 that Math.ceil makes of a nought into 0.
+      return Math.ceil(exact - 1e-9) + 0;
     case 'even':
       return 2 * Math.floor(exact / 2 + 0.5 + 1e-9);
     case 'multiple':
