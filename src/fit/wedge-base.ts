@@ -18,10 +18,11 @@ export interface Rates {
   readonly rowsPerCm: PerCm;
 }
 
-/** Where the first short row is knitted: so many rows after the level is reached, or before it where negative. */
+/** Where the wedge begins, or is complete: so many rows after the level is reached, before it where negative. */
 export interface Place {
   readonly level: LevelName;
   readonly rows: Rows;
+  readonly point: 'begins' | 'is complete';
 }
 
 /** Boundaries are counted in stitches from where right-side rows, or rounds, begin. */

@@ -103,11 +103,28 @@ export interface OneSideInRound {
   readonly workings: readonly WorkingLine[];
 }
 
+/** The stitches have no room for the widths that were asked for. */
+export interface NoRoom {
+  readonly kind: 'no room';
+  readonly needed: Stitches;
+  readonly available: Stitches;
+  readonly alternatives: readonly WedgeAlternative[];
+  readonly workings: readonly WorkingLine[];
+}
+
 export type CannotWedge = TooManyTurns | TooFlat | OneSideInRound;
 
 /** A way that works, with its wedges worked out; none where the wedge is left out. */
 export interface WedgeAlternative {
-  readonly way: 'shallower' | 'two wedges' | 'narrower middle' | 'two rows' | 'both sides' | 'leave it out';
+  readonly way:
+    | 'shallower'
+    | 'two wedges'
+    | 'narrower middle'
+    | 'two rows'
+    | 'both sides'
+    | 'closer turns'
+    | 'widest base'
+    | 'leave it out';
   readonly wedges: readonly Wedge[];
 }
 

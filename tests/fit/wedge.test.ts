@@ -34,7 +34,7 @@ const asks = fc
     const full = inset === 0 && (r.worked === 'flat' || span === r.needle);
     return {
       purpose: 'hem',
-      place: { level: 'hem', rows: rows(0) },
+      place: { level: 'hem', rows: rows(0), point: 'begins' },
       worked: r.worked,
       sides,
       order: r.order,
@@ -208,7 +208,7 @@ describe('against every possible division of a small base', () => {
           const outside = outer === 'turn' ? 1 : 0;
           const found = layWedge({
             purpose: 'shoulder slope',
-            place: { level: 'shoulder', rows: rows(0) },
+            place: { level: 'shoulder', rows: rows(0), point: 'begins' },
             worked: 'flat',
             sides: 'end',
             order: 'shortening',
@@ -233,7 +233,7 @@ describe('against every possible division of a small base', () => {
 describe('a wedge that cannot be knitted as asked', () => {
   const ask: WedgeAsk = {
     purpose: 'bust dart',
-    place: { level: 'bust', rows: rows(0) },
+    place: { level: 'bust', rows: rows(0), point: 'begins' },
     worked: 'flat',
     sides: 'both',
     order: 'shortening',
