@@ -1,5 +1,6 @@
 /**
- * Adults as surveyed, in centimetres: the smallest and largest figure published, and the median.
+ * Adults as surveyed, in centimetres: the smallest and largest figure published, and the median where it stands in for
+ * a measurement that was not taken.
  *
  * Soldiers (2012 Anthropometric Survey of U.S. Army Personnel, 2014; 1,986 women and 4,082 men aged 17 to 58): smallest
  * and largest person measured. Their waist is taken at the navel, the upper arm flexed, the neck round its base.
@@ -21,41 +22,41 @@ export interface Surveyed {
 
 // biome-ignore format: one row a line, as a table
 export const ADULTS: readonly Surveyed[] = [
-  { table: 'women', of: 'bust', origin: 'soldiers', smallest: 69.5, median: 94, largest: 126.6 },
+  { table: 'women', of: 'bust', origin: 'soldiers', smallest: 69.5, largest: 126.6 },
   // No survey measures a civilian bust: the widest waist stands in for the largest.
   { table: 'women', of: 'bust', origin: 'civilians', smallest: 69.5, largest: 180 },
-  { table: 'women', of: 'waist', origin: 'soldiers', smallest: 61.1, median: 85.2, largest: 133.4 },
-  { table: 'women', of: 'waist', origin: 'civilians', smallest: 60, median: 96.4, largest: 180 },
-  { table: 'women', of: 'hip', origin: 'soldiers', smallest: 79.8, median: 101.85, largest: 134.1 },
-  { table: 'women', of: 'hip', origin: 'civilians', smallest: 79.5, median: 106.8, largest: 178.1 },
-  { table: 'women', of: 'upper arm', origin: 'soldiers', smallest: 21.6, median: 30.4, largest: 43.5 },
-  { table: 'women', of: 'upper arm', origin: 'civilians', smallest: 20.2, median: 31.7, largest: 53.2 },
+  { table: 'women', of: 'waist', origin: 'soldiers', smallest: 61.1, largest: 133.4 },
+  { table: 'women', of: 'waist', origin: 'civilians', smallest: 60, largest: 180 },
+  { table: 'women', of: 'hip', origin: 'soldiers', smallest: 79.8, largest: 134.1 },
+  { table: 'women', of: 'hip', origin: 'civilians', smallest: 79.5, largest: 178.1 },
+  { table: 'women', of: 'upper arm', origin: 'soldiers', smallest: 21.6, largest: 43.5 },
+  { table: 'women', of: 'upper arm', origin: 'civilians', smallest: 20.2, largest: 53.2 },
   { table: 'women', of: 'wrist', origin: 'soldiers', smallest: 12.4, median: 15.4, largest: 18.3 },
   { table: 'women', of: 'neck', origin: 'soldiers', smallest: 27.5, median: 37, largest: 45.7 },
   { table: 'women', of: 'head', origin: 'soldiers', smallest: 50, median: 56, largest: 63.5 },
-  { table: 'women', of: 'height', origin: 'soldiers', smallest: 140.9, median: 162.6, largest: 182.9 },
-  { table: 'women', of: 'cross back', origin: 'soldiers', smallest: 27, median: 37.3, largest: 49.3 },
-  { table: 'women', of: 'back length', origin: 'soldiers', smallest: 31, median: 42.45, largest: 53.2 },
-  { table: 'women', of: 'arm length', origin: 'soldiers', smallest: 31.45, median: 44.65, largest: 56.65 },
-  { table: 'men', of: 'bust', origin: 'soldiers', smallest: 77.4, median: 105.6, largest: 146.9 },
+  { table: 'women', of: 'height', origin: 'soldiers', smallest: 140.9, largest: 182.9 },
+  { table: 'women', of: 'cross back', origin: 'soldiers', smallest: 27, largest: 49.3 },
+  { table: 'women', of: 'back length', origin: 'soldiers', smallest: 31, largest: 53.2 },
+  { table: 'women', of: 'arm length', origin: 'soldiers', smallest: 31.45, largest: 56.65 },
+  { table: 'men', of: 'bust', origin: 'soldiers', smallest: 77.4, largest: 146.9 },
   { table: 'men', of: 'bust', origin: 'civilians', smallest: 77.4, largest: 180 },
-  { table: 'men', of: 'waist', origin: 'soldiers', smallest: 64.8, median: 93.7, largest: 137.9 },
-  { table: 'men', of: 'waist', origin: 'civilians', smallest: 60, median: 101.9, largest: 180 },
-  { table: 'men', of: 'hip', origin: 'soldiers', smallest: 73.7, median: 101.7, largest: 130.5 },
-  { table: 'men', of: 'hip', origin: 'civilians', smallest: 77.7, median: 104.2, largest: 159.5 },
-  { table: 'men', of: 'upper arm', origin: 'soldiers', smallest: 24.6, median: 35.7, largest: 49 },
-  { table: 'men', of: 'upper arm', origin: 'civilians', smallest: 23, median: 34.4, largest: 52.1 },
+  { table: 'men', of: 'waist', origin: 'soldiers', smallest: 64.8, largest: 137.9 },
+  { table: 'men', of: 'waist', origin: 'civilians', smallest: 60, largest: 180 },
+  { table: 'men', of: 'hip', origin: 'soldiers', smallest: 73.7, largest: 130.5 },
+  { table: 'men', of: 'hip', origin: 'civilians', smallest: 77.7, largest: 159.5 },
+  { table: 'men', of: 'upper arm', origin: 'soldiers', smallest: 24.6, largest: 49 },
+  { table: 'men', of: 'upper arm', origin: 'civilians', smallest: 23, largest: 52.1 },
   { table: 'men', of: 'wrist', origin: 'soldiers', smallest: 14.1, median: 17.6, largest: 21.6 },
   { table: 'men', of: 'neck', origin: 'soldiers', smallest: 31.1, median: 43.3, largest: 54.5 },
   { table: 'men', of: 'head', origin: 'soldiers', smallest: 51.6, median: 57.4, largest: 63.3 },
-  { table: 'men', of: 'height', origin: 'soldiers', smallest: 149.1, median: 175.5, largest: 199.3 },
-  { table: 'men', of: 'cross back', origin: 'soldiers', smallest: 32.8, median: 43, largest: 57.7 },
-  { table: 'men', of: 'back length', origin: 'soldiers', smallest: 34.45, median: 47.7, largest: 59.8 },
-  { table: 'men', of: 'arm length', origin: 'soldiers', smallest: 37.7, median: 48.1, largest: 59.8 },
+  { table: 'men', of: 'height', origin: 'soldiers', smallest: 149.1, largest: 199.3 },
+  { table: 'men', of: 'cross back', origin: 'soldiers', smallest: 32.8, largest: 57.7 },
+  { table: 'men', of: 'back length', origin: 'soldiers', smallest: 34.45, largest: 59.8 },
+  { table: 'men', of: 'arm length', origin: 'soldiers', smallest: 37.7, largest: 59.8 },
 ];
 // Neck: smallest at the larynx, largest round the base. Cross back: tape across the back between the arms, by both of
-// the survey's ways (interscye I smallest and median, interscye II largest).
-// Back length: from the nape, smallest to the middle between rib and hip bone, largest and median to the navel.
+// the survey's ways (interscye I smallest, interscye II largest).
+// Back length: from the nape, smallest to the middle between rib and hip bone, largest to the navel.
 // Arm length: shoulder point to wrist less the median drop from shoulder point to armpit (women 9.55, men 11.1).
 
 /** Medians of soldiers within a band of chest girth, for what the yarn industry's tables leave out. */
