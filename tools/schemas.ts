@@ -1,6 +1,6 @@
 /** Writes the JSON Schemas that editors and other programs use. A test holds them against what is in the tree. */
 import { writeFileSync } from 'node:fs';
-import { z } from 'zod';
+import * as z from 'zod';
 import { planSchema } from '../src/fit/plan-schema.ts';
 import { flowSchema } from '../src/flow/schema.ts';
 

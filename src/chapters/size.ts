@@ -27,6 +27,9 @@ export function sizeResult(sheet: Sheet): Outcome {
 /** How many sizes are laid out in full; all are ranked. */
 const SHOWN = 3;
 
+/** Less than this more for the front is lost in any knitted fabric; nothing is said of it. */
+const LEAST_EXTRA = 1;
+
 export function sizePart(book: Ledger): { part: Part; summary: Phrase[] } | undefined {
   const pattern = patternOf(book);
   const own = pattern && ownGauges(book, pattern);
@@ -46,7 +49,7 @@ export function sizePart(book: Ledger): { part: Part; summary: Phrase[] } | unde
       ? []
       : [phrase('note: another size ranks first', { size: choice.best.label })]),
     ...(choice.beyond === undefined ? [] : [beyondNote(choice.beyond)]),
-    ...(wanted.front === undefined ? [] : [frontNote(wanted.front)]),
+    ...(wanted.front === undefined || wanted.front.extra < LEAST_EXTRA ? [] : [frontNote(wanted.front)]),
     phrase('note: price of a size'),
   ];
   const workings = shown.flatMap((s) => [

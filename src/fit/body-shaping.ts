@@ -135,7 +135,9 @@ interface Mark {
 
 function divide(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; bust: Stitches }) {
   const marks = marksOf(ask, counts);
-  const lines = marks.map((mark, i) => (i === 0 ? null : rowAt(heightName(mark), mark.height, ask.gauge)));
+  const lines = marks.map((mark, i) =>
+    i === 0 ? null : rowAt(heightName(mark, marks[i - 1]), mark.height, ask.gauge),
+  );
   const sections = marks.slice(1).map((to, i): BodySection => {
     const from = marks[i] as Mark;
     const between = stretch(`rows of this section`, lines[i] ?? null, lines[i + 1] as WorkingLine);
@@ -178,8 +180,9 @@ function marksOf(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; 
   return up.reverse().map((m) => ({ ...m, height: cm(length - m.height) }));
 }
 
-function heightName({ level: at }: Mark): string {
-  if (at === 'waist') return 'edge of the plain waist';
+function heightName({ level: at }: Mark, before: Mark | undefined): string {
+  if (at === 'waist')
+    return before?.level === 'waist' ? 'end of the plain waist' : 'start of the plain waist';
   if (at === 'hem') return 'edging';
   return at === 'underarm' ? 'underarm' : 'lower edge';
 }

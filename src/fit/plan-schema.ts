@@ -2,7 +2,7 @@
  * The published shape of a plan. `plan.schema.json` beside this file is made from it (npm run schemas), for programs that
  * read plans: for every section its rows, the shaping rows, and the counts before and after.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { PHRASES } from './phrases.ts';
 import { type Plan, SHAPED_AT } from './plan.ts';
 import { EFFORTS } from './size.ts';

@@ -192,15 +192,22 @@ function explain(
     { unit: 'times' },
   );
   if (times === 0) return [change];
-  const shared = workOut(
-    'rows from the first plain run to the last shaping row',
-    'a - b',
-    {
-      a: quantity('last row that may carry shaping', last, 'rows'),
-      b: quantity('row before the first run', base, 'rows'),
-    },
-    { unit: 'rows' },
-  );
+  const end = quantity('last row that may carry shaping', last, 'rows');
+  const label = 'rows from the first interval to the last shaping row';
+  const shared =
+    base < 0
+      ? workOut(
+          label,
+          'a + b',
+          { a: end, b: quantity('the row before the section', -base, 'rows') },
+          { unit: 'rows' },
+        )
+      : workOut(
+          label,
+          'a - b',
+          { a: end, b: quantity('plain rows before the first interval', base, 'rows') },
+          { unit: 'rows' },
+        );
   const shortest = workOut(
     step === 2 ? 'pairs of rows to a shorter interval' : 'rows to a shorter interval',
     step === 2 ? 'a / 2 / b' : 'a / b',

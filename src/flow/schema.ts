@@ -1,5 +1,5 @@
 /** The shape of a flow file: an interview as data. Editors are given the same shape as a JSON Schema. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { MEASUREMENTS } from '../fit/words.ts';
 import { ANSWER_KINDS } from './answer.ts';
 

@@ -1,6 +1,6 @@
 /** Answer files: YAML or JSON, one interview a document or a line. */
 import { parseAllDocuments } from 'yaml';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Script } from './run.ts';
 
 const typed = z.union([z.string(), z.number(), z.boolean()]).transform(asTyped);
