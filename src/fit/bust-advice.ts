@@ -1,7 +1,7 @@
 /**
  * Which shaping suits a full bust: short rows add length and no width, vertical darts width and no length, and short
- * rows cut across a stitch pattern. So the tutorials on horizontal and vertical bust darts of lavisch.com (read in a
- * stored copy, year not given).
+ * rows cut across a stitch pattern. So 'Tutorial: bust shaping', its parts on horizontal and on vertical bust darts
+ * (lavisch.com, year not given).
  */
 import type { Cm } from './units.ts';
 

@@ -1,8 +1,8 @@
 /**
  * Short-row bust darts: length added to the front over the bust; the back is never lengthened.
  * The first turn stands 2.5 cm in from the side, the last 2.5 cm outside the bust point, and the dart lies no higher
- * than the bust point: common practice, as in 'How to Knit Better: Short-Row Bust Darts' (tessknits.com), which gives
- * 1 in for both.
+ * than the bust point: common practice, as in 'How to Knit Better: Short-Row Bust Darts' (a knitting weblog, year not
+ * given), which has 1 in for both.
  */
 import { type Cm, cm, rows, type Stitches, stitches } from './units.ts';
 import { type CannotWedge, layWedge, type NoRoom, type Wedge, type WedgeAlternative } from './wedge.ts';
