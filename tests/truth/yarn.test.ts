@@ -1,0 +1,154 @@
+/** Published worked examples of yarn amounts, and questions met in public knitting talk. */
+import { describe, expect, it } from 'vitest';
+import { type Gauge, rateAsPrinted } from '../../src/fit/gauge.ts';
+import { level, type Piece, piece } from '../../src/fit/outline.ts';
+import { cm, inches, perCm } from '../../src/fit/units.ts';
+import { METRES_PER_YARD, replaceBalls, yarnFromPattern, yarnFromSwatch } from '../../src/fit/yarn.ts';
+import { areaInAll, areaOf } from '../../src/fit/yarn-area.ts';
+import { rowsLeft, yarnForRows, yarnLeft } from '../../src/fit/yarn-left.ts';
+import { GRAMS_PER_POUND, metresPerGram, type YarnCount } from '../../src/fit/yarn-number.ts';
+
+/** A drawing in quarter inches: one stitch and one row each. */
+const QUARTERS: Gauge = {
+  stitches: rateAsPrinted({ count: 4, span: inches(1), unit: 'in' }),
+  rows: rateAsPrinted({ count: 4, span: inches(1), unit: 'in' }),
+  worked: 'flat',
+};
+const SQUARE_INCH = 2.54 ** 2;
+const trapezium = (bottom: number, top: number, height: number): Piece =>
+  piece('back', 'flat', 'up', [level('hem', 0, 4 * bottom), level('underarm', 4 * height, 4 * top)]);
+const squareInches = (p: Piece) => areaOf(p, QUARTERS).area / SQUARE_INCH;
+
+describe('area of a back (thechillydog.com, Design It Yourself Sweater, step 6: estimating yarn)', () => {
+  it.each([
+    [21, 20, 420],
+    [15, 8, 120],
+    [9, 2, 18],
+  ])('a rectangle of %i by %i in is %i square inches', (width, height, area) => {
+    expect(squareInches(trapezium(width, width, height))).toBeCloseTo(area, 9);
+  });
+
+  it.each([
+    [1.25, 21, 26.25],
+    [2, 3, 6],
+    [3, 2, 6],
+  ])('a pair of triangles of %f by %i in is %f more', (base, height, area) => {
+    const widened = trapezium(10, 10 + 2 * base, height);
+    expect(squareInches(widened) - squareInches(trapezium(10, 10, height))).toBeCloseTo(area, 9);
+  });
+
+  it('is 558 square inches of rectangles in all', () => {
+    const all = areaInAll(
+      [trapezium(21, 21, 20), trapezium(15, 15, 8), trapezium(9, 9, 2)].map((p) => ({
+        area: areaOf(p, QUARTERS),
+        times: 1,
+      })),
+    );
+    expect(all.area / SQUARE_INCH).toBeCloseTo(558, 9);
+  });
+});
+
+describe('another yarn for the pattern’s', () => {
+  it('650 g of 91 m a ball of 50 g are 1183 m, 11.83 balls of 100 m: 12 (iknitknitwear.com, Replace the yarn in the pattern)', () => {
+    expect(replaceBalls(650 / 50, { metres: 91 }, { metres: 100 }, 0)).toMatchObject({
+      estimate: { value: 1183, unit: 'm' },
+      balls: 12,
+    });
+  });
+
+  it('7 balls of 125 yd are 10.29 of 85 yd: 11 (notsogranny.com, Let’s talk about yarn: yardage, 2014)', () => {
+    const yards = (n: number) => ({ metres: n * METRES_PER_YARD });
+    const need = replaceBalls(7, yards(125), yards(85), 0);
+    expect(need).toMatchObject({ kind: 'need', balls: 11 });
+    expect(need.estimate.value / yards(85).metres).toBeCloseTo(10.294, 3);
+  });
+});
+
+describe('the last of the yarn', () => {
+  it('14.7 g at 4 g a round are 3 whole rounds: 2 and the cast-off (100milewear.blogspot.com, 2014)', () => {
+    expect(rowsLeft('g', 14.7, 4, 1).rows).toBe(2);
+    expect(rowsLeft('g', 14.7, 4, 1).workings[0]?.exact).toBeCloseTo(3.675, 9);
+  });
+
+  it('22 g at 2 g a row are 11 rows; 8 planned with 3 kept back (destiknitions.blogspot.com, 2017)', () => {
+    expect(rowsLeft('g', 22, 2, 3).rows).toBe(8);
+    expect(rowsLeft('g', 22, 2, 0).rows).toBe(11);
+  });
+
+  it.each([
+    ['a row', 1, false, 126, 315],
+    ['a bind-off', 0, true, 246, 615],
+    ['a row and the bind-off', 1, true, 366, 915],
+  ])(
+    '%s over 40 in keeps so much (blacksquirrelberkeley.com, Yarn Chicken)',
+    (_, rows, bindOff, inchesKept, cmKept) => {
+      expect(yarnForRows(inches(40), rows, bindOff, inches(6)).exact / 2.54).toBeCloseTo(inchesKept, 9);
+      expect(yarnForRows(100, rows, bindOff, 15).exact).toBe(cmKept);
+    },
+  );
+});
+
+describe('yarn count (mypollywogs.com, Yarn count systems)', () => {
+  const yardsToThePound = (system: YarnCount, size: number, plies: number, strands?: number) =>
+    (metresPerGram(system, size, plies, strands).exact * GRAMS_PER_POUND) / METRES_PER_YARD;
+
+  it.each<[YarnCount, number, number, number]>([
+    ['worsted', 24, 2, 6720],
+    ['worsted', 28, 2, 7840],
+    ['worsted', 15, 3, 2800],
+    ['cotton', 16, 2, 6720],
+    ['cotton', 20, 2, 8400],
+  ])('%s size %i in %i plies has %i yd to the pound', (system, size, plies, yards) => {
+    expect(yardsToThePound(system, size, plies)).toBeCloseTo(yards, 6);
+  });
+
+  it('two strands of 2/24 worsted have 3360', () => {
+    expect(yardsToThePound('worsted', 24, 2, 2)).toBeCloseTo(3360, 6);
+  });
+});
+
+describe('a question met in public knitting talk, worked answer collected 2026', () => {
+  it('cardigan 10 cm shorter with sleeves 5 cm longer saves 640 cm², 80 m of the 124 that are short', () => {
+    const tenths: Gauge = {
+      stitches: rateAsPrinted({ count: 1, span: cm(1), unit: 'cm' }),
+      rows: rateAsPrinted({ count: 1, span: cm(1), unit: 'cm' }),
+      worked: 'flat',
+    };
+    const straight = (width: number, height: number) =>
+      areaOf(piece('body', 'flat', 'up', [level('hem', 0, width), level('underarm', height, width)]), tenths)
+        .area;
+    const saved = straight(92, 10) - 2 * straight(28, 5);
+    expect(saved).toBe(640);
+    const swatch = { amount: { value: 0.125 * 100, unit: 'm' }, width: cm(10), height: cm(10) } as const;
+    expect(yarnFromSwatch(saved, swatch, { metres: 175 }, 0).estimate.value).toBeCloseTo(80, 9);
+    // 999 m are needed of 875: 44 m short after the saving, one skein.
+    const left = yarnLeft({
+      unit: 'm',
+      left: 875,
+      used: { amount: 12.5, area: 100 },
+      rest: 999 / 0.125 - 640,
+      margin: 0,
+    });
+    expect(left.kind === 'runs short' && left.short.value).toBeCloseTo(44, 9);
+  });
+
+  it('child’s hoodie in one strand for two: 625 yd of 145 yd a ball are 5 balls, at the same gauge', () => {
+    const yards = (n: number) => n * METRES_PER_YARD;
+    const asked = { amount: { value: yards(625), unit: 'm' }, areaRatio: 1 } as const;
+    const same = { pattern: perCm(14 / 10.16), own: perCm(14 / 10.16) };
+    expect(yarnFromPattern({ ...asked, gauge: same }, { metres: yards(145) }, 0)).toMatchObject({ balls: 5 });
+    // At 17 to 4 in for 14 about a fifth more length.
+    const denser = yarnFromPattern(
+      { ...asked, gauge: { ...same, own: perCm(17 / 10.16) } },
+      { metres: yards(145) },
+      0,
+    );
+    expect(denser.estimate.value / asked.amount.value).toBeCloseTo(1.21, 2);
+  });
+
+  it('four skeins left, sleeves of one and a half, half of one done: 2.25 for the sleeves, 1.75 for the rest', () => {
+    // A sleeve as the unit of area: half a sleeve has taken 0.75 of a skein of 100 g.
+    const sleeves = yarnLeft({ unit: 'g', left: 400, used: { amount: 75, area: 0.5 }, rest: 1.5, margin: 0 });
+    expect(sleeves).toMatchObject({ kind: 'lasts', needed: { value: 225 }, over: { value: 175 } });
+  });
+});
