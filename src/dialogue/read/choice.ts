@@ -44,8 +44,15 @@ function optionOf(choice: Choice): Option<string> {
   return { value: choice.id, echo: choice.label };
 }
 
-function namesOf({ label, hear }: Choice): readonly string[] {
-  return [label, ...hear].map(phraseOf);
+/** The names of each choice in plain spelling, worked out once: an answer is compared with all of them. */
+const NAMES = new WeakMap<Choice, readonly string[]>();
+
+function namesOf(choice: Choice): readonly string[] {
+  const known = NAMES.get(choice);
+  if (known !== undefined) return known;
+  const names = [choice.label, ...choice.hear].map(phraseOf).filter((name) => name !== '');
+  NAMES.set(choice, names);
+  return names;
 }
 
 function exactly(phrase: string, choice: Choice): boolean {

@@ -21,7 +21,13 @@ export type Readings =
 
 type CountPart = Extract<Part, { is: 'count' }>;
 type SpanPart = Extract<Part, { is: 'span' }>;
-type Place = { readonly part: CountPart; readonly spans: readonly Span[]; readonly joint: string };
+/** A count with the spans that belong to it; `follows`: they stand behind it. */
+type Place = {
+  readonly part: CountPart;
+  readonly spans: readonly Span[];
+  readonly follows: boolean;
+  readonly joint: string;
+};
 
 /** 4 in and 10 cm stand for each other in print; 0.25 cm allows for 6 in and 15 cm too. */
 const PRINTED_AS_EQUAL_CM = 0.25;
@@ -42,8 +48,7 @@ export function readingsOf(all: readonly Part[], asked: CountNoun, own: LengthUn
   // 'or 5' and '(5 per inch)' that do not fit contradict; '22 sts x 30' leaves the rows unnamed.
   const contradicts = ['or', '(', '='].includes(stray.joint) || counts.some((c) => c.of === 'row');
   if (contradicts) {
-    const per =
-      stray.spans.length > 0 ? stray.spans : [{ value: 1, unit: counts[0]?.span?.unit ?? 'in' } as const];
+    const per = stray.follows ? stray.spans : [{ value: 1, unit: counts[0]?.span?.unit ?? 'in' } as const];
     const more = per.map((span) => ({ of: counts[0]?.of ?? asked, count: stray.part.value, span }));
     return { kind: 'readings', readings: [...counts, ...more], guessed: true };
   }
@@ -73,7 +78,8 @@ function placesOf(parts: readonly Part[], own: LengthUnit | undefined): readonly
     const after = groups.find((g) => g.at > i);
     const group = spanLeads ? (before ?? after) : (after ?? before);
     const joint = parts[i - 1];
-    return [{ part, spans: group?.spans ?? [], joint: joint?.is === 'joint' ? joint.text : '' }];
+    const follows = group !== undefined && group === after;
+    return [{ part, spans: group?.spans ?? [], follows, joint: joint?.is === 'joint' ? joint.text : '' }];
   });
 }
 
@@ -145,10 +151,10 @@ function readingsAt({ part, spans }: Place): readonly Reading[] {
 }
 
 /** Whether a bare number is another reading's rate per inch or centimetre, or over the span behind it. */
-function repeats({ part, spans, joint }: Place, counts: readonly Reading[]): boolean {
+function repeats({ part, spans, follows }: Place, counts: readonly Reading[]): boolean {
   return counts.some(({ count, span }) => {
     if (span === undefined) return false;
-    const per = joint === 'or' || spans.length === 0 ? [{ value: 1, unit: span.unit }, ...spans] : spans;
+    const per = follows ? spans : [{ value: 1, unit: span.unit }, ...spans];
     return per.some((s) => isSameRate({ count: part.value, span: s }, { count, span }));
   });
 }

@@ -7,7 +7,7 @@ const HARMLESS_MARKS = new Set(['.', ',', ';', ':', '!', '?', '(', ')', '[', ']'
 /** Words that change nothing about a figure. A word in no list here is put back to the person. */
 const FILLERS = new Set(
   (
-    'i im am is its it was my mine the a an of at in on to for with by from than have has get got and so please thanks ' +
+    'i im am is its it was me my mine the a an of at in on to for with by from than have has get got and so please thanks ' +
     'thank you ok measure measures measured measurement comes out exactly total altogether all round around finished ' +
     "fit size sized wide width long length tall high height deep depth circumference ease it's i'm i've would be should " +
     'want wanted make take need now left remain remaining remains cast co on needle needles pattern says body bust chest ' +
@@ -43,6 +43,7 @@ export function judgeRest(rest: readonly Token[], own: readonly Meaning[]): Verd
     if (token.is === 'number') return 'not understood';
     if (own.some((meaning) => means(token.text, meaning))) continue;
     if (token.is === 'mark') {
+      if (isUnit(rest, at)) return 'other kind';
       if (!HARMLESS_MARKS.has(token.text)) return 'not understood';
     } else if (isUnit(rest, at) || !(FILLERS.has(token.text) || means(token.text, 'approximate'))) {
       if (COUNTED.some((meaning) => means(token.text, meaning))) return 'other kind';

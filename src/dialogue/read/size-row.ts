@@ -110,7 +110,7 @@ export function sizeRow(typed: readonly Token[], manner: RowManner): SizeRow {
       at += markAt(tokens, at + 1) === '.' ? 2 : 1;
     } else {
       if (label !== undefined) labels.push({ label, token });
-      else if (!SEPARATORS.has(token.text)) rest.push(token);
+      else if (!SEPARATORS.has(token.text) && !isExtra(tokens, at)) rest.push(token);
       gap.push(token.text);
       at += 1;
     }
@@ -185,8 +185,13 @@ function isCountOfX(count: Token | undefined, x: Token | undefined): boolean {
 function labelOf(tokens: readonly Token[], at: number): string | undefined {
   const word = wordAt(tokens, at);
   const long = LABELS.get(word);
-  if (long !== undefined) return ['x', 'extra'].includes(tokens[at - 1]?.text ?? '') ? `X${long}` : long;
-  return LABEL.test(word) ? word.toUpperCase() : undefined;
+  if (long !== undefined) return isExtra(tokens, at - 1) ? `X${long}` : long;
+  return LABEL.test(word) && !isExtra(tokens, at) ? word.toUpperCase() : undefined;
+}
+
+/** 'extra large', 'x small'. */
+function isExtra(tokens: readonly Token[], at: number): boolean {
+  return ['extra', 'x'].includes(wordAt(tokens, at)) && LABELS.has(wordAt(tokens, at + 1));
 }
 
 /** Decides what a comma without a space is: '16,5' beside other separators is decimal, '34,36' two sizes. */

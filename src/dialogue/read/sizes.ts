@@ -28,6 +28,8 @@ export interface CountRow {
 
 const LONGEST_CM = 1000;
 const MOST_COUNTED = 9999;
+/** More sizes than any pattern has, in one unit or two. */
+const MOST_CELLS = 80;
 
 export function readLengthRow(text: string, own: LengthUnit | undefined): Heard<LengthRow> {
   const expected: Expected = {
@@ -79,6 +81,7 @@ function faultOf(row: SizeRow, expected: Expected, noun?: 'stitch' | 'row') {
   const verdict = judgeRest(row.rest, noun === undefined ? [] : [noun]);
   if (!row.cells.some((c) => c.value !== null)) return refused('no number', expected);
   if (row.negative) return refused('negative', expected);
+  if (row.cells.length > MOST_CELLS) return refused('too long', expected);
   if (row.labelsUneven) return refused('uneven rows', expected);
   if (verdict === 'other kind' || verdict === 'not understood') return refused(verdict, expected);
   return row.cells.some((c) => c.upTo !== undefined) ? refused('ranges', expected) : undefined;
