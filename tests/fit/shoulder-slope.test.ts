@@ -51,7 +51,12 @@ function stepHeights(any: ShoulderAsk, slope: ShoulderSlope): number[] {
     const { heights } = knitWedge(Needle.castOn(needleFor(any), 'flat'), slope.wedge);
     const fromEdge = any.on.sides === 'start' ? heights : [...heights].reverse();
     const least = Math.min(...heights);
-    return slope.remaining.map((left) => (fromEdge[any.shoulder - left - 1] ?? Number.NaN) - least);
+    return slope.steps.map((step, i) => {
+      const inner = any.shoulder - (slope.remaining[i] ?? Number.NaN);
+      const heightsOfStep = new Set(fromEdge.slice(inner - step, inner).map((height) => height - least));
+      expect(heightsOfStep.size).toBe(1);
+      return [...heightsOfStep][0] ?? Number.NaN;
+    });
   }
   const needle = Needle.castOn(needleFor(any), 'flat');
   const first = slope.bindOffs[0]?.side;
