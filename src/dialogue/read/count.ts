@@ -23,7 +23,7 @@ function readCount<T extends number>(
 ): Heard<T> {
   const tokens = listen(text, expected);
   if (isRefused(tokens)) return tokens;
-  const sole = soleNumber(tokens, [noun]);
+  const sole = soleNumber(tokens, [noun, 'needle']);
   if (sole.kind === 'refused') return refused(sole.reason, expected);
   const broken = sole.kind === 'one' && /^\d{1,3}[.,]\d{3}$/.test(sole.text);
   // '1,234' stitches can only be 1234.

@@ -33,6 +33,8 @@ type Place = {
 const PRINTED_AS_EQUAL_CM = 0.25;
 /** A figure that repeats another one in the other unit or per inch may be rounded by this share. */
 const REPEATS_WITHIN = 0.02;
+/** Fewer rows than this to a stitch are rare: two bare numbers so near to each other count the same thing. */
+const USUAL_LEAST_RATIO = 1.12;
 
 /** Readings of stitches and rows. `own` chooses between '4 in' and '(10 cm)' where print gives both. */
 export function readingsOf(all: readonly Part[], asked: CountNoun, own: LengthUnit | undefined): Readings {
@@ -141,7 +143,14 @@ function nameBare(
     const spans: readonly Span[] = [{ value: over, unit: over === 10 ? 'cm' : 'in' }];
     return { places: [{ ...name(first, asked), spans }], guessed: true };
   }
+  if (isSameThing(first, second)) return { places: [name(first, asked), name(second, asked)], guessed: true };
   return { places: [name(first, 'stitch'), name(second, 'row')], guessed: true };
+}
+
+/** '22-23' and '5 or 5.5' are two readings of one thing; '22 x 22' are stitches and rows. */
+function isSameThing(first: Place, { part, joint }: Place): boolean {
+  if (joint === 'x' || joint === 'by') return false;
+  return ['-', 'to', 'or', 'oder', 'ou'].includes(joint) || part.value < first.part.value * USUAL_LEAST_RATIO;
 }
 
 function readingsAt({ part, spans }: Place): readonly Reading[] {

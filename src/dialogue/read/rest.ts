@@ -9,8 +9,8 @@ const FILLERS = new Set(
   (
     'i im am is its it was me my mine the a an of at in on to for with by from than have has get got and so please thanks ' +
     'thank you ok measure measures measured measurement comes out exactly total altogether all round around finished ' +
-    "fit size sized wide width long length tall high height deep depth circumference ease it's i'm i've would be should " +
-    'want wanted make take need now left remain remaining remains cast co on needle needles pattern says body bust chest ' +
+    "fit sized wide width long length tall high height deep depth circumference ease it's i'm i've would be should " +
+    'want wanted make take need now left remain remaining remains cast co on pattern says body bust chest ' +
     'waist hip hips wrist neck head back front arm upper cross sleeve shoulder underarm hem cuff yoke swatch'
   ).split(' '),
 );
@@ -21,6 +21,8 @@ const COUNTED: readonly Meaning[] = [
   'cm',
   'mm',
   'foot',
+  'metre',
+  'needle',
   'stitch',
   'row',
   'stitches per inch',

@@ -23,7 +23,7 @@ export function readShaping(text: string): Heard<Shaping> {
   if (verdict === 'other kind' || verdict === 'not understood') return refused(verdict, expected);
   if (twice) return refused('several numbers', expected);
   const all = [...draft.every, draft.times ?? [], draft.stitches ?? []];
-  if (all.every((row) => row.length === 0)) return refused('not understood', expected);
+  if (draft.every.length === 0 && draft.times === undefined) return refused('not understood', expected);
   if (!all.flat().every((n) => n === null || Number.isInteger(n))) return refused('not whole', expected);
   if (!draft.every.flat().every((n) => n === null || n > 0)) return refused('out of range', expected);
   const sizes = new Set(all.map((row) => row.length).filter((n) => n > 1));

@@ -43,26 +43,7 @@ export interface RowManner {
   readonly pairsAreRanges: boolean;
 }
 
-const SEPARATORS = new Set([
-  ',',
-  ';',
-  ':',
-  '/',
-  '|',
-  '-',
-  '(',
-  ')',
-  '[',
-  ']',
-  '{',
-  '}',
-  '<',
-  '>',
-  'or',
-  'to',
-  'and',
-  '&',
-]);
+const SEPARATORS = new Set(', ; : / | - ( ) [ ] { } < > or and &'.split(' '));
 const OPENING = new Set(['(', '[', '{', '<']);
 const LABELS: ReadonlyMap<string, string> = new Map([
   ['small', 'S'],
@@ -116,7 +97,7 @@ export function sizeRow(typed: readonly Token[], manner: RowManner): SizeRow {
     }
   }
   const ranged = withRanges(cells, manner);
-  const isLabelled = labels.length > 0 && labels.length === ranged.length;
+  const isLabelled = labels.length > 1 && labels.length === ranged.length;
   return {
     cells: ranged.map((c) => c.cell),
     labels: isLabelled ? labels.map((l) => l.label) : undefined,
@@ -131,7 +112,7 @@ export function sizeRow(typed: readonly Token[], manner: RowManner): SizeRow {
   };
 }
 
-const ORDINAL = new Set(['th', 'nd', 'rd', 'st']);
+const ORDINAL = new Set(['th', 'nd', 'rd']);
 const EMPTY_CELL: Cell = { value: null, upTo: undefined, unit: undefined, fraction: false, spaceLost: false };
 
 function cellAt(

@@ -94,11 +94,15 @@ function doubt<T>(option: Option<T>, row: SizeRow, isUnlikely: boolean): Heard<T
   return askBack(why, option, `I read ${option.echo}. Is that right?`);
 }
 
+/** Words that make of two figures something else than two sizes: '218 to 164', 'size 11: 14'. */
+const NO_SEPARATORS = new Set(['to', 'size', 'vs', 'instead', 'then']);
+
 function doubtOf(row: SizeRow, isUnlikely: boolean): AskBackReason | undefined {
   if (row.commaMissing) return 'comma missing';
   if (row.commaUnclear) return 'comma unclear';
   if (row.cells.some((c) => c.spaceLost)) return 'space lost';
   const words = row.cells.length === 1 ? row.rest : row.between;
+  if (row.cells.length > 1 && row.rest.some((t) => NO_SEPARATORS.has(t.text))) return 'extra words';
   if (judgeRest(words, ['stitch', 'row']) === 'extra words') return 'extra words';
   return isUnlikely ? 'unlikely' : undefined;
 }

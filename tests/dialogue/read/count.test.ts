@@ -31,6 +31,7 @@ describe('A number of stitches', () => {
     ['-84', 'negative'],
     ['−84', 'negative'],
     ['84 rows', 'other kind'],
+    ['124 meters', 'other kind'],
     ['84 cm', 'other kind'],
     ['84 in', 'other kind'],
     ['84"', 'other kind'],

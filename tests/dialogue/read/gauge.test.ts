@@ -93,6 +93,7 @@ describe('A gauge', () => {
   it.each<[string, readonly string[]]>([
     ['21-22 sts over 10 cm', ['21 stitches over 10 cm', '22 stitches over 10 cm']],
     ['20 sts over 4 in or 5.5', ['20 stitches over 4 in', '5.5 stitches per inch']],
+    ['between 5 and 5.5 per inch', ['5 stitches per inch', '5.5 stitches per inch']],
     ['8', ['8 stitches over 4 in', '8 stitches per inch']],
     ['5.5', ['5.5 stitches over 4 in', '5.5 stitches per inch']],
   ])('“%s” is offered as %s', (text, echoes) => {

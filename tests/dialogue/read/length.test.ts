@@ -55,6 +55,7 @@ describe('A length', () => {
     ['241/2"', 'in', 'space lost', 'Do you mean 24½ in (62.2 cm)?'],
     ['1,234 cm', 'cm', 'comma unclear', 'Do you mean 1.234 cm (0.5 in)?'],
     ['38 around my tummy', 'in', 'extra words', 'Do you mean 38 in (96.5 cm)?'],
+    ['size 38', 'in', 'extra words', 'Do you mean 38 in (96.5 cm)?'],
     ['not 38', 'in', 'extra words', 'Do you mean 38 in (96.5 cm)?'],
   ])('“%s” where the unit is %s is put back: %s', (text, unit, why, question) => {
     expect(readLength(text, { unit })).toMatchObject({ kind: 'ask back', why, question });
@@ -92,6 +93,7 @@ describe('A length', () => {
     ['11 m', 'out of range'],
     ['38 sts', 'other kind'],
     ['38 rows', 'other kind'],
+    ['10 1/2 needles', 'other kind'],
     ['5 4', 'several numbers'],
     ['10 x 10 cm', 'several numbers'],
     ['36 38 40', 'several numbers'],

@@ -124,6 +124,10 @@ describe('A row of counts', () => {
     expect(readStitchRow(text)).toMatchObject({ kind: 'refused', reason });
   });
 
+  it.each(['218 stitches to 164 stitches', 'size 11: 14 sts', '84 then 92'])('“%s” is put back', (text) => {
+    expect(readStitchRow(text)).toMatchObject({ kind: 'ask back', why: 'extra words' });
+  });
+
   it('of rows is shown back as rows', () => {
     expect(readRowRow('28 (30, 30) rnds')).toMatchObject({
       kind: 'heard',
