@@ -98,12 +98,16 @@ describe('a size at another gauge', () => {
 
 describe('another size’s counts', () => {
   it('come nearest to 100 cm at 20 stitches in size 3, which then measures 100', () => {
-    const [first, second] = sizesAtGauge(SAMPLE_ROUND, gauge(20, 27), 'bust', cm(100));
+    const [first, second] = sizesAtGauge(
+      SAMPLE_ROUND,
+      { body: gauge(20, 27), sleeves: gauge(20, 27) },
+      'bust',
+      cm(100),
+    );
     expect([first?.label, second?.label]).toEqual(['3', '4']);
-    // 90.9 × 22 / 20 = 99.99.
-    expect(first?.widths.bust).toBeCloseTo(99.99, 9);
+    expect(first?.measures.bust).toBeCloseTo(200 / 2, 9);
     // The armhole's 58 rows make 21.5 cm at 27 rows to 10 cm.
-    expect(first?.lengths.armhole).toBeCloseTo(58 / 2.7, 9);
+    expect(first?.measures['armhole depth']).toBeCloseTo(58 / 2.7, 9);
   });
 });
 

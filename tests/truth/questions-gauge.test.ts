@@ -24,6 +24,7 @@ const gauge = (sts: number, rws: number, overInches: number): Gauge => ({
   rows: rateAsPrinted(count(rws, overInches)),
   worked: 'flat',
 });
+const both = (own: Gauge) => ({ body: own, sleeves: own });
 /** A pattern that prints busts in inches, with their counts. */
 const pattern = (sts: number, rws: number, overInches: number, sizes: readonly PatternSize[]): Pattern => ({
   name: 'as asked',
@@ -45,7 +46,7 @@ const bust = (label: string, width: number, body?: number): PatternSize => ({
 const tape = (length: number) => onTape(cm(length), 'in');
 const busts = (p: Pattern, own: Gauge, wanted: number) =>
   Object.fromEntries(
-    sizesAtGauge(p, own, 'bust', inches(wanted)).map((s) => [s.label, tape(s.widths.bust ?? 0)]),
+    sizesAtGauge(p, both(own), 'bust', inches(wanted)).map((s) => [s.label, tape(s.measures.bust ?? 0)]),
   );
 
 describe('a gauge that is off', () => {
@@ -134,13 +135,13 @@ describe('which size to follow', () => {
     expect(busts(p, gauge(14, 23, 4), 42)).toMatchObject({ M: expect.closeTo(42.3, 1) });
     expect(busts(p, gauge(17, 21, 4), 42)).toMatchObject({ XL: expect.closeTo(40.5, 1) });
     expect(busts(p, gauge(18, 23, 4), 42)).toMatchObject({ XL: expect.closeTo(38.2, 1) });
-    expect(sizesAtGauge(p, gauge(14, 23, 4), 'bust', inches(42))[0]?.label).toBe('M');
+    expect(sizesAtGauge(p, both(gauge(14, 23, 4)), 'bust', inches(42))[0]?.label).toBe('M');
   });
 
   it('drop shoulder at 4.75 for 5: 227 stitches are 47.8 in and 247 are 52, so 10 in of ease on 38 is the smaller', () => {
     const p = pattern(5, 8, 1, [bust('small', 227 / 5, 227), bust('large', 247 / 5, 247)]);
-    const found = sizesAtGauge(p, gauge(4.75, 8, 1), 'bust', inches(48));
-    expect(found.map((s) => [s.label, Math.round(tape(s.widths.bust ?? 0) * 10) / 10])).toEqual([
+    const found = sizesAtGauge(p, both(gauge(4.75, 8, 1)), 'bust', inches(48));
+    expect(found.map((s) => [s.label, Math.round(tape(s.measures.bust ?? 0) * 10) / 10])).toEqual([
       ['small', 47.8],
       ['large', 52],
     ]);
@@ -153,16 +154,16 @@ describe('which size to follow', () => {
       4,
       [52, 54, 56, 58].map((w) => bust(`${w}`, w)),
     );
-    const [first] = sizesAtGauge(p, gauge(18, 26, 3.5), 'bust', inches(49));
+    const [first] = sizesAtGauge(p, both(gauge(18, 26, 3.5)), 'bust', inches(49));
     expect(first?.label).toBe('56');
     expect(first?.off).toBeCloseTo(0, 9);
   });
 
   it('16 stitches and 22 rows in 3.5 in for 4: a printed 44 in is 38.5 and 8 in of counted rows are 7', () => {
     const p = pattern(16, 22, 4, [{ ...bust('L', 44), rows: { armhole: rows(44) } }]);
-    const [large] = sizesAtGauge(p, gauge(16, 22, 3.5), 'bust', inches(44));
-    expect(tape(large?.widths.bust ?? 0)).toBeCloseTo(38.5, 9);
-    expect(tape(large?.lengths.armhole ?? 0)).toBeCloseTo(7, 9);
+    const [large] = sizesAtGauge(p, both(gauge(16, 22, 3.5)), 'bust', inches(44));
+    expect(tape(large?.measures.bust ?? 0)).toBeCloseTo(38.5, 9);
+    expect(tape(large?.measures['armhole depth'] ?? 0)).toBeCloseTo(7, 9);
   });
 
   it.each([
