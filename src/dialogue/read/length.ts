@@ -19,6 +19,8 @@ export interface LengthAsked {
 const LONGEST_CM = 1000;
 /** Nobody is taller; a larger number of 'feet' was meant as inches. */
 const TALLEST_FEET = 8;
+/** A bare height up to here, '1.75', was meant in metres. */
+const TALLEST_METRES = 2.5;
 
 /** The length in an answer. A unit that was typed always wins over the interview's. */
 export function readLength(text: string, asked: LengthAsked): Heard<Length> {
@@ -66,6 +68,9 @@ function optionOf(m: Measured, unit: LengthUnit, asked: LengthAsked): Option<Len
 }
 
 function resolve(m: Measured, asked: LengthAsked): Heard<Length> {
+  if (m.unit === undefined && asked.measurement === 'height' && m.value >= 0.4 && m.value <= TALLEST_METRES) {
+    return askBack('unit missing', optionOf({ ...m, value: m.value * 100 }, 'cm', asked));
+  }
   if (m.feet !== undefined && !(m.feet.by === 'word' || asked.measurement === 'height')) {
     return footMark(m, m.feet.count, asked);
   }

@@ -72,6 +72,14 @@ describe('A length', () => {
     });
   });
 
+  it('of a whole person, so small that it must be in metres, is put back', () => {
+    expect(readLength('1,75', { unit: 'cm', measurement: 'height' })).toMatchObject({
+      kind: 'ask back',
+      why: 'unit missing',
+      value: { cm: 175 },
+    });
+  });
+
   it('without a unit, where none was chosen, is offered in both', () => {
     expect(readLength('38', { unit: undefined })).toMatchObject({
       kind: 'which',
