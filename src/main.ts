@@ -1,10 +1,21 @@
 /** Starts the program: an interview in the terminal, or the `fit` command for scripts. The only file that knows every floor. */
+import { randomUUID } from 'node:crypto';
+import { join } from 'node:path';
+import { FlowFaults } from './flow/fault.ts';
 import { loadFlows } from './library.ts';
 import { outcomeText } from './present/plan-text.ts';
 
 const [, , command, ...args] = process.argv;
 
-if (command === 'fit') {
+try {
+  if (command === 'fit') await runFit();
+  else await runInterview();
+} catch (error) {
+  process.stderr.write(`${inWords(error)}\n`);
+  process.exitCode = 1;
+}
+
+async function runFit(): Promise<void> {
   const { runCommand } = await import('./transport/script/command.ts');
   process.exitCode = runCommand(args, {
     flows: loadFlows(),
@@ -12,4 +23,33 @@ if (command === 'fit') {
     out: (text) => process.stdout.write(text),
     error: (text) => process.stderr.write(text),
   });
+}
+
+async function runInterview(): Promise<void> {
+  const { readConfig } = await import('./config.ts');
+  const { openDesk } = await import('./desk.ts');
+  const { openStore } = await import('./store/sqlite.ts');
+  const { runTerminal } = await import('./transport/terminal/terminal.ts');
+  const config = readConfig();
+  const store = openStore(join(config.data, 'easewright.sqlite'));
+  try {
+    await runTerminal({
+      desk: openDesk({ flows: loadFlows(), store, clock: Date.now, newId: randomUUID, unit: config.unit }),
+      wording: (outcome) => outcomeText(outcome, { dialect: config.terms, workings: false }),
+      owner: 'terminal',
+      input: process.stdin,
+      output: process.stdout,
+      interactive: process.stdin.isTTY === true && process.stdout.isTTY === true,
+    });
+  } finally {
+    store.close();
+  }
+}
+
+/** Faults that have words of their own are told in them; anything else is a fault of ours, with its trace. */
+function inWords(error: unknown): string {
+  if (error instanceof FlowFaults) return error.message;
+  if (error instanceof Error && ['ConfigFaults', 'StoreTrouble', 'StoredUnreadable'].includes(error.name))
+    return error.message;
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
 }

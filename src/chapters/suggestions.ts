@@ -1,7 +1,7 @@
 /** Likely answers and stand-ins, by the names that flow files use. The first of a list is the default. */
 import { easeAmount } from '../fit/ease.ts';
 import { chooseSize } from '../fit/size.ts';
-import { ORIGINS } from '../fit/tables/origin.ts';
+import { ORIGINS, type Origin } from '../fit/tables/origin.ts';
 import { targetsFor } from '../fit/targets.ts';
 import { CM_PER, type Cm, cm, formatDecimal, formatLength, inches, roundHalfUp } from '../fit/units.ts';
 import { usual } from '../fit/usual.ts';
@@ -38,9 +38,9 @@ const table =
   };
 
 function tableName(source: keyof typeof ORIGINS): string {
-  return source === 'trade'
-    ? 'common practice'
-    : `a table's figure: ${ORIGINS[source].publisher}, ${ORIGINS[source].year}`;
+  const origin: Origin = ORIGINS[source];
+  if (source === 'trade') return 'common practice';
+  return `a table's figure. ${origin.credit ?? `${origin.publisher}, ${origin.year}`}`;
 }
 
 const nothing: Suggest = () => [];

@@ -208,13 +208,12 @@ function spaced(ask: BodyAsk, between: Stretch, from: Mark, to: Mark): Omit<Body
     order: 'grouped',
     stitchesPerCm: ask.gauge.stitches.perCm,
   });
-  const shown = spacing.kind === 'spaced' ? spacing.workings : [];
   return {
     stretch: between,
     from: from.stitches,
     to: to.stitches,
     spacing,
-    workings: [...between.workings, ...(first || last ? [plain] : []), ...shown],
+    workings: [...between.workings, ...(first || last ? [plain] : [])],
   };
 }
 

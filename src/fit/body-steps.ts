@@ -15,7 +15,6 @@ import {
   step,
   widthLine,
 } from './steps.ts';
-import type { Stitches } from './units.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** `waist`: how the waist's finished width came about, for its workings. */
@@ -29,28 +28,17 @@ export function bodyPart(body: BodyShaping, waist: WorkingLine | null): Part {
       ? { ...made, instead: [{ do: 'begin with', stitches: section.from }, ...made.instead] }
       : made;
   });
-  const pattern = (count: Stitches) =>
-    finishedWidth('', null, count, ask.gauge, pieces, ask.edge).range.expected;
   const rowsInAll = body.inAll.result.value;
   return {
     steps,
     finished: [
-      finishedWidth('bust', pattern(ask.pattern.bust), ask.pattern.bust, ask.gauge, pieces, ask.edge),
+      finishedWidth('bust', ask.pattern.bust, ask.pattern.bust, ask.gauge, pieces, ask.edge),
       ...(body.waist === null
         ? []
-        : [
-            finishedWidth(
-              'waist',
-              pattern(ask.pattern.bust),
-              body.waist.stitches,
-              ask.gauge,
-              pieces,
-              ask.edge,
-            ),
-          ]),
+        : [finishedWidth('waist', ask.pattern.bust, body.waist.stitches, ask.gauge, pieces, ask.edge)]),
       finishedWidth(
         'lower edge',
-        pattern(ask.pattern.hem),
+        ask.pattern.hem,
         body.hem?.stitches ?? ask.pattern.hem,
         ask.gauge,
         pieces,
@@ -58,7 +46,7 @@ export function bodyPart(body: BodyShaping, waist: WorkingLine | null): Part {
       ),
       finishedLength('body, lower edge to underarm', ask.pattern.length, rowsInAll, ask.gauge),
     ],
-    pieces: [pieceChange(body.before, body.after, ask.gauge)],
+    pieces: [pieceChange(body.before, body.after, ask.gauge, ask.edge)],
   };
 }
 
@@ -86,7 +74,7 @@ function castOn(body: BodyShaping, section: BodySection): Step {
     pattern: phrase('pattern: cast on', { count: quantity('stitches', ask.pattern.hem, 'stitches') }),
     instead: [
       { do: 'cast on', stitches: section.from },
-      ...edging(section.stretch.rows, section.from, ask.pattern.edging),
+      ...edging(section.stretch.rows, section.from, ask.gauge),
     ],
     check: checkWidth(width, ask.gauge.worked === 'round'),
     notes: [
@@ -94,19 +82,29 @@ function castOn(body: BodyShaping, section: BodySection): Step {
       ...(body.hemMoved ? [phrase('note: count moved for shaping', { change: perRow(body) })] : []),
       ...piecesAlike(body),
     ],
-    workings: [asPattern(body), width, ...(body.hem?.workings ?? []), ...section.workings],
+    workings: [
+      asPattern(body),
+      width,
+      ...(body.hem?.workings ?? []),
+      ...section.workings,
+      edgingDepth(body, section),
+    ],
   });
+}
+
+function edgingDepth(body: BodyShaping, section: BodySection): WorkingLine {
+  return heightLine('depth of the edging', section.stretch.rows, body.ask.gauge);
 }
 
 function lastEdging(body: BodyShaping, section: BodySection): Step {
   return step(pieceName(body), phrase('where: last edging'), {
     worked: body.ask.gauge.worked,
     instead: [
-      ...edging(section.stretch.rows, section.from, body.ask.pattern.edging),
+      ...edging(section.stretch.rows, section.from, body.ask.gauge),
       { do: 'bind off', stitches: section.to },
     ],
     check: phrase('check: length in all', { length: total(body).result }),
-    workings: [...section.workings, total(body)],
+    workings: [...section.workings, edgingDepth(body, section), total(body)],
   });
 }
 
@@ -175,7 +173,7 @@ function waistPlain(body: BodyShaping, section: BodySection, eased: WorkingLine 
 
 function shaped(body: BodyShaping, section: BodySection, last: boolean): Step {
   const { ask } = body;
-  const made = section.spacing === null ? null : shaping(section.spacing, at(body));
+  const made = section.spacing === null ? null : shaping(section.spacing, at(body), ask.gauge, ask.edge);
   const upper = section.name === 'waist and underarm';
   const where = upper
     ? (['where: waist to underarm', 'where: underarm to waist'] as const)

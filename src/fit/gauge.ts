@@ -88,9 +88,13 @@ export interface Range {
 
 /** The range of the length that `count` stitches (or rows) will measure, given how sure the rate is. */
 export function rangeOf(count: number, rate: Rate): Range {
-  const expected = count / rate.perCm;
+  return rangeAround(cm(count / rate.perCm), rate);
+}
+
+/** The range of a length that was worked out with this rate. */
+export function rangeAround(expected: Cm, rate: Rate): Range {
   const error = (2 * rate.se) / rate.perCm;
-  return { low: cm(expected * (1 - error)), expected: cm(expected), high: cm(expected * (1 + error)) };
+  return { low: cm(expected * (1 - error)), expected, high: cm(expected * (1 + error)) };
 }
 
 /** What a stitch count must satisfy besides the width. */

@@ -55,6 +55,7 @@ export const PHRASES = [
   'note: cap takes the difference',
   'note: pieces alike',
   'note: cannot shape in these rows',
+  'note: stitches do not divide',
   'note: way out, more stitches a row',
   'note: way out, wrong side too',
   'note: way out, longer',

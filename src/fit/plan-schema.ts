@@ -129,6 +129,7 @@ export const planSchema = z
         name: z.string(),
         pattern: cm.nullable(),
         range: z.strictObject({ low: cm, expected: cm, high: cm }),
+        workings: z.array(working),
       }),
     ),
     pieces: z.array(
@@ -136,6 +137,7 @@ export const planSchema = z
         before: piece.nullable(),
         after: piece,
         gauge: z.strictObject({ stitchesPerCm: z.number(), rowsPerCm: z.number(), worked: z.enum(WORKED) }),
+        edge: stitches.describe('swallowed by the seams, left out of every width; 0 in the round'),
       }),
     ),
     assumed: z.array(z.strictObject({ question: z.string(), used: z.string(), effect: z.string() })),

@@ -93,6 +93,7 @@ export interface Finished {
   readonly name: string;
   readonly pattern: Cm | null;
   readonly range: Range;
+  readonly workings: readonly WorkingLine[];
 }
 
 /** One piece before and after; `before` is null where the pattern's figures are not known. */
@@ -100,6 +101,8 @@ export interface PieceChange {
   readonly before: Piece | null;
   readonly after: Piece;
   readonly gauge: { readonly stitchesPerCm: PerCm; readonly rowsPerCm: PerCm; readonly worked: Worked };
+  /** Stitches of the piece that its seams swallow, left out of every width; 0 in the round. */
+  readonly edge: number;
 }
 
 /** A figure that was not known and stands in for an answer, with what it could change. */

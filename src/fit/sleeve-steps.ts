@@ -27,14 +27,7 @@ export function sleevePart(sleeve: SleeveShaping, eased: SleeveWidths): Part {
   const cuff = cuffStep(sleeve, eased.wrist);
   const arm = armStep(sleeve, eased.upperArm);
   const width = (name: string, pattern: Stitches, count: Stitches) =>
-    finishedWidth(
-      name,
-      finishedWidth(name, null, pattern, ask.gauge, 1, ask.edge).range.expected,
-      count,
-      ask.gauge,
-      1,
-      ask.edge,
-    );
+    finishedWidth(name, pattern, count, ask.gauge, 1, ask.edge);
   return {
     steps: [...(ask.direction === 'up' ? [cuff, arm] : [arm, cuff]), ...topStep(sleeve)],
     finished: [
@@ -42,14 +35,14 @@ export function sleevePart(sleeve: SleeveShaping, eased: SleeveWidths): Part {
       width('upper arm', ask.pattern.upperArm, counts.upperArm),
       finishedLength('sleeve, cuff to underarm', ask.pattern.length, sleeve.inAll.result.value, ask.gauge),
     ],
-    pieces: [pieceChange(sleeve.before, sleeve.after, ask.gauge)],
+    pieces: [pieceChange(sleeve.before, sleeve.after, ask.gauge, ask.edge)],
   };
 }
 
 function cuffStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
   const { ask, counts, cuff } = sleeve;
   const width = widthLine('wrist', counts.wrist, ask.gauge, ask.edge);
-  const worked = edging(cuff.rows, counts.wrist, ask.pattern.cuff);
+  const worked = edging(cuff.rows, counts.wrist, ask.gauge);
   const up = ask.direction === 'up';
   return step('sleeve', phrase(up ? 'where: cast-on and cuff' : 'where: last edging'), {
     worked: sleeve.ask.gauge.worked,
@@ -67,6 +60,7 @@ function cuffStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
       patternWidth(sleeve),
       width,
       ...cuff.workings,
+      heightLine('depth of the cuff', cuff.rows, ask.gauge),
     ],
   });
 }
@@ -76,6 +70,8 @@ function armStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
   const made = shaping(
     sleeve.spacing,
     ask.gauge.worked === 'round' ? 'both sides of the underarm line' : 'both edges',
+    ask.gauge,
+    ask.edge,
   );
   const up = ask.direction === 'up';
   const [from, to] = up
@@ -97,7 +93,6 @@ function armStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
       ...(sleeve.upperArm?.workings ?? []),
       ...sleeve.arm.workings,
       sleeve.plain,
-      ...(sleeve.spacing.kind === 'spaced' ? sleeve.spacing.workings : []),
       ...made.workings,
       length,
     ],

@@ -27,7 +27,7 @@ export interface SpacingAsk {
   readonly lead: Rows;
   readonly trail: Rows;
   readonly order: 'grouped' | 'interleaved';
-  /** Lets alternatives say how wide they come out. */
+  /** Lets alternatives say how wide the count is that they end with. */
   readonly stitchesPerCm?: PerCm;
 }
 
@@ -132,6 +132,7 @@ function spread(ask: SpacingAsk, times: number): Spaced {
     row += interval;
     shaping.push({ row: rows(row), after: stitches(ask.from + sign * ask.perRow * (i + 1)) });
   }
+  const runs = toRuns(intervals);
   return {
     kind: 'spaced',
     rows: ask.rows,
@@ -140,10 +141,10 @@ function spread(ask: SpacingAsk, times: number): Spaced {
     perRow: ask.perRow,
     carriers: ask.carriers,
     base: times === 0 ? 0 : base,
-    runs: toRuns(intervals),
+    runs,
     plainAfter: rows(times === 0 ? ask.rows : ask.rows - row),
     shaping,
-    workings: explain(ask, times, { base, step, last }),
+    workings: [...explain(ask, times, { base, step, last }), ...explainStart(base, runs)],
   };
 }
 
@@ -255,6 +256,43 @@ function explain(
     ...(longer.result.value > 0 ? [long] : []),
     plain,
   ];
+}
+
+/** Where the first interval does not begin with the section: its first shaping row, and what comes before it. */
+function explainStart(base: number, runs: readonly Run[]): WorkingLine[] {
+  const [first] = runs;
+  if (first === undefined || base === 0) return [];
+  const every = quantity('first interval', first.every, 'rows');
+  const row =
+    base < 0
+      ? workOut(
+          'first shaping row',
+          'a - b',
+          { a: every, b: quantity('the row before the section', -base, 'rows') },
+          { unit: 'rows' },
+        )
+      : workOut(
+          'first shaping row',
+          'a + b',
+          { a: every, b: quantity('plain rows before the first interval', base, 'rows') },
+          { unit: 'rows' },
+        );
+  const plain = workOut(
+    'plain rows before it',
+    'a - b',
+    { a: row.result, b: quantity('itself', 1, 'rows') },
+    { unit: 'rows' },
+  );
+  const more = workOut(
+    'shaping rows after it in the first run',
+    'a - b',
+    {
+      a: quantity('shaping rows in the first run', first.times, 'times'),
+      b: quantity('the first', 1, 'times'),
+    },
+    { unit: 'times' },
+  );
+  return [row, plain, more];
 }
 
 /** The counts on either side that can be reached, each worked out. */

@@ -1,6 +1,7 @@
 /** Pieces from which the steps of a plan are put together. */
-import { type Gauge, rangeOf } from './gauge.ts';
+import { type Gauge, type Rate, rangeAround } from './gauge.ts';
 import type { Piece } from './outline.ts';
+import type { PhraseName } from './phrases.ts';
 import {
   type Finished,
   type Instruction,
@@ -10,7 +11,7 @@ import {
   type ShapedAt,
   type Step,
 } from './plan.ts';
-import type { Alternative, Spacing } from './spacing.ts';
+import type { Alternative, NoMultiple, Spacing, TooFewRows } from './spacing.ts';
 import { type Cm, cm, rows, type Stitches, stitches } from './units.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
@@ -73,8 +74,9 @@ export function checkWidth(line: WorkingLine, around: boolean): Phrase {
 }
 
 /** The edging; nothing where it has no rows. */
-export function edging(count: number, on: Stitches, depth: Cm): Instruction[] {
-  return count === 0 ? [] : [{ do: 'work edging', rows: rows(count), length: depth, stitches: on }];
+export function edging(count: number, on: Stitches, gauge: Gauge): Instruction[] {
+  const length = cm(count / gauge.rows.perCm);
+  return count === 0 ? [] : [{ do: 'work edging', rows: rows(count), length, stitches: on }];
 }
 
 export function plain(count: number, on: Stitches, gauge: Gauge): Instruction {
@@ -90,81 +92,116 @@ export function plain(count: number, on: Stitches, gauge: Gauge): Instruction {
 export function shaping(
   spacing: Spacing,
   at: ShapedAt,
-): { instead: Instruction[]; notes: Phrase[]; workings: WorkingLine[] } {
+  gauge: Gauge,
+  edge: number,
+): { instead: Instruction[]; notes: Phrase[]; workings: readonly WorkingLine[] } {
   if (spacing.kind === 'spaced')
-    return { instead: [{ do: 'shape', spaced: spacing, at }], notes: [], workings: [] };
-  const needed = spacing.kind === 'too few rows' ? spacing.needed : spacing.change;
-  const room = spacing.kind === 'too few rows' ? spacing.available : spacing.perRow;
-  const counts: WorkingLine = workOut(
-    'what is lacking',
-    'a - b',
-    {
-      a: quantity('shaping rows needed', needed, 'times'),
-      b: quantity('rows that may carry them', room, 'times'),
-    },
-    { unit: 'times' },
-  );
+    return { instead: [{ do: 'shape', spaced: spacing, at }], notes: [], workings: spacing.workings };
+  const why = spacing.kind === 'too few rows' ? tooFew(spacing) : undivided(spacing);
+  const ways = spacing.alternatives.map((a) => wayOut(a, gauge, edge));
   return {
     instead: [],
-    notes: [
-      phrase('note: cannot shape in these rows', {
-        needed: quantity('shaping rows', needed, 'times'),
-        room: quantity('rows', room, 'times'),
-      }),
-      ...spacing.alternatives.map(wayOut),
-    ],
-    workings: [counts, ...spacing.alternatives.flatMap((a) => a.spaced.workings)],
+    notes: [why.note, ...ways.map((w) => w.note)],
+    workings: [why.working, ...ways.flatMap((w) => w.workings)],
   };
 }
 
-function wayOut({ way, spaced, width }: Alternative): Phrase {
+function tooFew({ needed, available }: TooFewRows): { note: Phrase; working: WorkingLine } {
+  const given = {
+    a: quantity('shaping rows needed', needed, 'times'),
+    b: quantity('rows that may carry them', available, 'times'),
+  };
+  const note = phrase('note: cannot shape in these rows', { needed: given.a, room: given.b });
+  return { note, working: workOut('rows that are lacking', 'a - b', given, { unit: 'times' }) };
+}
+
+function undivided({ change, perRow }: NoMultiple): { note: Phrase; working: WorkingLine } {
+  const given = {
+    a: quantity('stitches to change', change, 'stitches'),
+    b: quantity('stitches a shaping row', perRow, 'stitches'),
+  };
+  const note = phrase('note: stitches do not divide', { change: given.a, perRow: given.b });
+  return { note, working: workOut('shaping rows that this would need', 'a / b', given, { unit: 'ratio' }) };
+}
+
+function wayOut(
+  { way, spaced }: Alternative,
+  gauge: Gauge,
+  edge: number,
+): { note: Phrase; workings: WorkingLine[] } {
+  const width = widthLine('end of the section', spaced.to, gauge, edge);
   const gaps = {
     times: quantity('shaping rows', spaced.shaping.length, 'times'),
     change: quantity('stitches a shaping row', spaced.perRow, 'stitches'),
     rows: quantity('rows', spaced.rows, 'rows'),
     end: quantity('stitches at the end', spaced.to, 'stitches'),
-    ...(width === undefined ? {} : { width: quantity('width', width, 'cm') }),
+    width: width.result,
   };
-  switch (way) {
-    case 'more stitches a row':
-      return phrase('note: way out, more stitches a row', gaps);
-    case 'wrong-side rows too':
-      return phrase('note: way out, wrong side too', gaps);
-    case 'longer section':
-      return phrase('note: way out, longer', gaps);
-    case 'count within reach':
-    case 'nearest count':
-      return phrase('note: way out, count within reach', gaps);
-    default:
-      return way satisfies never;
-  }
+  return { note: phrase(WAYS_OUT[way], gaps), workings: [width, ...spaced.workings] };
 }
 
-/** A finished width with the range that the swatch allows. */
+const WAYS_OUT: Readonly<Record<Alternative['way'], PhraseName>> = {
+  'more stitches a row': 'note: way out, more stitches a row',
+  'wrong-side rows too': 'note: way out, wrong side too',
+  'longer section': 'note: way out, longer',
+  'count within reach': 'note: way out, count within reach',
+  'nearest count': 'note: way out, count within reach',
+};
+
+/** A finished width around, with the range that the swatch allows. `pieces` of this count go round. */
 export function finishedWidth(
   name: string,
-  pattern: Cm | null,
+  theirs: number | null,
   count: number,
   gauge: Gauge,
   pieces: 1 | 2,
   edge: number,
 ): Finished {
-  const one = rangeOf(count - edge, gauge.stitches);
+  const width = widthLine(name, count, gauge, edge, pieces);
+  const pattern =
+    theirs === null ? null : widthLine(`${name} of the pattern's count`, theirs, gauge, edge, pieces);
+  return finishedFrom(name, width, gauge.stitches, pattern);
+}
+
+/** A finished length; `theirs` is the pattern's own. */
+export function finishedLength(name: string, theirs: Cm | null, count: number, gauge: Gauge): Finished {
+  const pattern =
+    theirs === null
+      ? null
+      : workOut(`${name}, as printed`, 'a', { a: quantity('length', theirs, 'cm') }, { unit: 'cm' });
+  return finishedFrom(name, heightLine(name, count, gauge), gauge.rows, pattern);
+}
+
+function finishedFrom(
+  name: string,
+  expected: WorkingLine,
+  rate: Rate,
+  pattern: WorkingLine | null,
+): Finished {
+  const range = rangeAround(cm(expected.result.value), rate);
+  const error = quantity('two standard errors', range.high - range.expected, 'cm');
+  const given = { a: expected.result, b: error };
+  const low = workOut(`${name}, at least`, 'a - b', given, { unit: 'cm' });
+  const high = workOut(`${name}, at most`, 'a + b', given, { unit: 'cm' });
+  const sure = range.low === range.high;
   return {
     name,
-    pattern,
-    range: { low: cm(one.low * pieces), expected: cm(one.expected * pieces), high: cm(one.high * pieces) },
+    pattern: pattern === null ? null : cm(pattern.result.value),
+    range,
+    workings: [expected, ...(sure ? [] : [low, high]), ...(pattern === null ? [] : [pattern])],
   };
 }
 
-export function finishedLength(name: string, pattern: Cm | null, count: number, gauge: Gauge): Finished {
-  return { name, pattern, range: rangeOf(count, gauge.rows) };
-}
-
-export function pieceChange(before: Piece | null, after: Piece, gauge: Gauge): PieceChange {
+export function pieceChange(
+  before: Piece | null,
+  after: Piece,
+  gauge: Gauge,
+  edge: number,
+): PieceChange {
   return {
     before,
     after,
     gauge: { stitchesPerCm: gauge.stitches.perCm, rowsPerCm: gauge.rows.perCm, worked: gauge.worked },
+    edge,
   };
 }

@@ -22,6 +22,8 @@ export interface TextOptions {
   readonly workings: boolean;
 }
 
+const WORKINGS = 'Workings (shown rounded, worked with the whole figures):';
+
 /** The whole text, ending with a line break. */
 export function outcomeText(outcome: Outcome, options: TextOptions): string {
   return outcome.kind === 'plan' ? planText(outcome.plan, options) : cannotText(outcome, options);
@@ -32,7 +34,7 @@ export function planText(plan: Plan, options: TextOptions): string {
   const parts = [
     plan.summary.map((p) => wordPhrase(p, voice)).join(' '),
     ...plan.steps.map((step, i) => stepText(step, i + 1, { ...voice, worked: step.worked }, options)),
-    finishedText(plan),
+    finishedText(plan, options),
     listText(
       'Taken for granted',
       plan.assumed.map((a) => `${a.question}: ${a.used}. ${a.effect}`),
@@ -61,7 +63,7 @@ export function stepText(step: Step, number: number, voice: Voice, options: Text
     ...(step.check === null ? [] : [`Check: ${wordPhrase(step.check, voice)}`]),
     ...step.notes.map((n) => `Note: ${wordPhrase(n, voice)}`),
     ...(options.workings && step.workings.length > 0
-      ? ['Workings:', ...unique(step.workings.map((w) => `- ${wordWorking(w, voice)}`))]
+      ? [WORKINGS, ...unique(step.workings.map((w) => `- ${wordWorking(w, voice)}`))]
       : []),
   ];
   return lines.join('\n   ');
@@ -127,11 +129,15 @@ function fitLine({ fit, low, high, nearest }: ComparedFit, { unit }: Voice): str
   return `${fit}: finished bust ${range}${size}.`;
 }
 
-function finishedText(plan: Plan): string {
-  return listText(
+function finishedText(plan: Plan, options: TextOptions): string {
+  const measured = listText(
     'It will measure',
     plan.finished.map((f) => finishedLine(f, plan)),
   );
+  if (!options.workings || plan.finished.length === 0) return measured;
+  const voice = voiceOf(plan, options);
+  const lines = plan.finished.flatMap((f) => f.workings.map((w) => wordWorking(w, voice)));
+  return `${measured}\n\n${listText('Workings of the measurements (shown rounded, worked with the whole figures)', unique(lines))}`;
 }
 
 function finishedLine({ name, pattern, range }: Finished, { unit }: Plan): string {

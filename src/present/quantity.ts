@@ -1,18 +1,20 @@
 /** Quantities as a knitter reads them: in her unit, with the word that belongs to the number. */
-import { CM_PER, type Cm, formatDecimal, formatLength, formatTape, type LengthUnit } from '../fit/units.ts';
+import { CM_PER, type Cm, formatDecimal, formatTape, type LengthUnit } from '../fit/units.ts';
 import type { Worked } from '../fit/words.ts';
 import type { Quantity, QuantityUnit } from '../fit/working.ts';
 
 export interface Reader {
   readonly unit: LengthUnit;
   readonly worked: Worked | null;
+  /** Lengths to a hundredth, as workings show them, so that a sum can be followed. */
+  readonly fine?: true;
 }
 
 /** '96 stitches', '1 round', '38¼ in', '5.5 stitches per in'. */
 export function formatQuantity(q: Quantity, reader: Reader): string {
   switch (q.unit) {
     case 'cm':
-      return formatLength(q.value as Cm, reader.unit);
+      return `${formatNumber(q, reader)} ${reader.unit}`;
     case 'stitches':
       return counted(q.value, 'stitch', 'stitches');
     case 'rows':
@@ -41,8 +43,8 @@ export function formatQuantity(q: Quantity, reader: Reader): string {
 }
 
 /** The number alone, in the reader's unit. */
-export function formatNumber(q: Quantity, { unit }: Reader): string {
-  if (q.unit === 'cm') return formatTape(q.value as Cm, unit);
+export function formatNumber(q: Quantity, { unit, fine }: Reader): string {
+  if (q.unit === 'cm' && fine !== true) return formatTape(q.value as Cm, unit);
   return formatDecimal(inUnit(q.value, q.unit, unit), decimalsOf(q.unit));
 }
 

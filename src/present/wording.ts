@@ -64,6 +64,8 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'note: pieces alike': 'Knit the front to match the back here.',
   'note: cannot shape in these rows':
     'This cannot be shaped as asked: it needs {needed#} shaping [rows], and only {room#} [rows] here may carry them. Choose one of these instead:',
+  'note: stitches do not divide':
+    'This cannot be shaped as asked: {change} cannot be shared out by {perRow} a shaping [row]. Choose one of these instead:',
   'note: way out, more stitches a row':
     'Change {change} on each shaping [row]: {times#} of them, ending with {end}.',
   'note: way out, wrong side too': 'Shape on wrong-side rows too: {times#} shaping rows, ending with {end}.',
@@ -73,7 +75,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
     'A short plain stretch at the waist is common practice: it lets the fabric turn without a kink.',
   'note: hand must pass': 'Check that your hand passes through before you go on.',
   'note: how sure':
-    '{hundred} will measure between {low} and {high}, in about 19 of 20 cases. A longer count at more places makes this surer.',
+    '{hundred} will measure between {low} and {high}, in about nineteen of twenty cases. A longer count at more places makes this surer.',
   'note: wash the swatch':
     'Wash and dry the swatch as you will the sweater, and count again before you cast on.',
   'note: swatch knitted otherwise':

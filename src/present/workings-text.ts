@@ -1,7 +1,7 @@
 /** Workings as lines that a learner can check by hand: names, numbers put in, result, rounding. */
 import { formatDecimal } from '../fit/units.ts';
 import type { Rounding, WorkingLine } from '../fit/working.ts';
-import { formatNumber, formatQuantity, inUnit, type Reader } from './quantity.ts';
+import { formatQuantity, inUnit, type Reader } from './quantity.ts';
 
 const SIGNS: Readonly<Record<string, string>> = {
   '*': '×',
@@ -13,7 +13,8 @@ const SIGNS: Readonly<Record<string, string>> = {
 };
 
 /** 'stitches at the waist = 86.4 cm (width at the waist) × 2.2 stitches per cm = 190.08, rounded to … = 192 stitches' */
-export function wordWorking(line: WorkingLine, reader: Reader): string {
+export function wordWorking(line: WorkingLine, voice: Reader): string {
+  const reader: Reader = { ...voice, fine: true };
   const put = line.formula
     .replace(/[A-Za-z][A-Za-z0-9]*|[-+*/()]/g, (token) => {
       const q = line.given[token];
@@ -51,15 +52,4 @@ function wordRounding(rounding: Rounding): string {
     default:
       return rounding satisfies never;
   }
-}
-
-/** A number that stands in the working of a line, as printed: for finding every figure of a text again. */
-export function figuresOf(line: WorkingLine, reader: Reader): string[] {
-  const rounding = line.rounding?.to === 'multiple' ? [line.rounding.multiple, line.rounding.plus] : [];
-  return [
-    ...Object.values(line.given).map((q) => formatNumber(q, reader)),
-    formatNumber(line.result, reader),
-    formatDecimal(inUnit(line.exact, line.result.unit, reader.unit), 2),
-    ...rounding.map(String),
-  ];
 }
