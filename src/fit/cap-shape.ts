@@ -154,7 +154,9 @@ function build(ask: CapAsk, shape: CapShape, usual: WorkingLine, wanted: Working
       wanted,
       ...(ask.top === undefined ? [usual] : []),
       lines.loss,
-      ...stages.flatMap((stage) => (stage.stage === 'decreases' ? stage.spaced.workings : [])),
+      lines.lost,
+      lines.rows,
+      ...stageWorkings(stages),
       ...side.workings,
       lines.top,
       lines.edge,
@@ -163,6 +165,16 @@ function build(ask: CapAsk, shape: CapShape, usual: WorkingLine, wanted: Working
       lines.shoulder,
     ],
   };
+}
+
+/** The workings of each spaced stage under its name. */
+function stageWorkings(stages: readonly CapStage[]): readonly WorkingLine[] {
+  const names = ['bind-off', 'fast, below', 'slow', 'fast, above'];
+  return stages.flatMap((stage, i) =>
+    stage.stage === 'decreases'
+      ? stage.spaced.workings.map((line) => ({ ...line, label: `${names[i]}: ${line.label}` }))
+      : [],
+  );
 }
 
 /** Lays the stages one upon the other. */
@@ -211,6 +223,30 @@ function explain(ask: CapAsk, shape: CapShape, sideLength: Cm, wanted: Quantity)
     },
     { unit: 'stitches' },
   );
+  const steps = {
+    b: quantity('fast steps below', shape.low, 'times'),
+    c: quantity('fast steps above', shape.high, 'times'),
+  };
+  const lost = workOut(
+    'stitches lost fast, slow and fast',
+    'a * (b + c) + d',
+    {
+      a: quantity('stitches of a fast step', shape.step, 'stitches'),
+      ...steps,
+      d: quantity('slow decreases', shape.slow, 'stitches'),
+    },
+    { unit: 'stitches' },
+  );
+  const capRows = workOut(
+    'rows of the cap',
+    'a + 2 * (b + c) + d',
+    {
+      a: quantity('rows of the bind-offs', 2, 'rows'),
+      ...steps,
+      d: quantity('rows of the slow decreases', shape.slowRows, 'rows'),
+    },
+    { unit: 'rows' },
+  );
   const width = workOut(
     'width of the top',
     'a / b',
@@ -220,12 +256,7 @@ function explain(ask: CapAsk, shape: CapShape, sideLength: Cm, wanted: Quantity)
   const side = quantity('side of the cap', sideLength, 'cm');
   const edge = workOut('edge of the cap', '2 * a + b', { a: side, b: width.result }, { unit: 'cm' });
   const difference = workOut('cap less armhole', 'a - b', { a: edge.result, b: wanted }, { unit: 'cm' });
-  const height = workOut(
-    'height of the cap',
-    'a / b',
-    { a: quantity('rows of the cap', shape.rows, 'rows'), b: rowsPerCm },
-    { unit: 'cm' },
-  );
+  const height = workOut('height of the cap', 'a / b', { a: capRows.result, b: rowsPerCm }, { unit: 'cm' });
   const shoulder = workOut(
     'shoulder seam from the middle of the top, towards the back',
     '(a - b) / 2',
@@ -235,5 +266,5 @@ function explain(ask: CapAsk, shape: CapShape, sideLength: Cm, wanted: Quantity)
     },
     { unit: 'cm' },
   );
-  return { loss, top: width, edge, difference, height, shoulder };
+  return { loss, lost, rows: capRows, top: width, edge, difference, height, shoulder };
 }

@@ -161,7 +161,7 @@ function build(ask: NeckAsk, neck: Stitches, form: Form, before: readonly Workin
   const first = together(from, boundOffAt('left', from, form.steps, 2), spacedAt('left', decreases, after));
   const side = edgeLength('side of the neck', events, form.rows, ask.gauge);
   const straight = rows(form.rows - (events.at(-1)?.row ?? 1));
-  const lines = explain(ask, neck, form, side.length);
+  const lines = explain(ask, neck, form, side.length, straight);
   return {
     kind: 'neck',
     stitches: neck,
@@ -179,7 +179,7 @@ function build(ask: NeckAsk, neck: Stitches, form: Form, before: readonly Workin
   };
 }
 
-function explain(ask: NeckAsk, neck: Stitches, form: Form, sideLength: Cm) {
+function explain(ask: NeckAsk, neck: Stitches, form: Form, sideLength: Cm, straight: Rows) {
   const all = quantity('stitches across', ask.stitches, 'stitches');
   const ofNeck = quantity('stitches of the neck', neck, 'stitches');
   const centre = quantity('stitches of the centre', form.centre, 'stitches');
@@ -215,6 +215,15 @@ function explain(ask: NeckAsk, neck: Stitches, form: Form, sideLength: Cm) {
     },
     { unit: 'cm' },
   );
+  const plain = workOut(
+    'straight rows to the shoulder',
+    'a - b',
+    {
+      a: quantity('rows of the neck', form.rows, 'rows'),
+      b: quantity('last shaping row', form.rows - straight, 'rows'),
+    },
+    { unit: 'rows' },
+  );
   const width = workOut('neck width as knitted', 'a / b', { a: ofNeck, b: perCm }, { unit: 'cm' });
   const edge = workOut(
     'edge of the neck',
@@ -222,5 +231,5 @@ function explain(ask: NeckAsk, neck: Stitches, form: Form, sideLength: Cm) {
     { a: centre, b: perCm, c: quantity('side of the neck', sideLength, 'cm') },
     { unit: 'cm' },
   );
-  return { counts: [shoulder, side, decreased, depth], width, edge };
+  return { counts: [shoulder, side, decreased, depth, plain], width, edge };
 }

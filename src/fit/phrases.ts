@@ -34,6 +34,7 @@ export const PHRASES = [
   'pattern: from a count to a count',
   'pattern: straight for a length',
   'pattern: gauge',
+  'pattern: upper arm',
   // What to do
   'do: your gauge',
   'do: gauge agrees',

@@ -30,6 +30,14 @@ export const SHAPED_AT = [
 ] as const;
 export type ShapedAt = (typeof SHAPED_AT)[number];
 
+/** At how many places of a shaping row its stitches are gained or lost. */
+export const PLACES: Readonly<Record<ShapedAt, number>> = {
+  'both edges': 2,
+  'both sides of the underarm line': 2,
+  'both sides of both side lines': 4,
+  'one edge': 1,
+};
+
 /** One thing to do, complete enough that another program could knit it. */
 export type Instruction =
   | { readonly do: 'say'; readonly phrase: Phrase }

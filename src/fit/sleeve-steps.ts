@@ -108,9 +108,8 @@ function topStep(sleeve: SleeveShaping): Step[] {
   return [
     step('sleeve', phrase('where: sleeve top'), {
       worked: sleeve.ask.gauge.worked,
-      pattern: phrase('pattern: from a count to a count', {
-        from: quantity('stitches', ask.pattern.wrist, 'stitches'),
-        to: quantity('stitches', ask.pattern.upperArm, 'stitches'),
+      pattern: phrase('pattern: upper arm', {
+        count: quantity('stitches', ask.pattern.upperArm, 'stitches'),
       }),
       instead: [
         say(

@@ -7,11 +7,12 @@ import {
   type Instruction,
   type Phrase,
   type PieceChange,
+  PLACES,
   phrase,
   type ShapedAt,
   type Step,
 } from './plan.ts';
-import type { Alternative, NoMultiple, Spacing, TooFewRows } from './spacing.ts';
+import type { Alternative, NoMultiple, Spaced, Spacing, TooFewRows } from './spacing.ts';
 import { type Cm, cm, rows, type Stitches, stitches } from './units.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
@@ -95,8 +96,10 @@ export function shaping(
   gauge: Gauge,
   edge: number,
 ): { instead: Instruction[]; notes: Phrase[]; workings: readonly WorkingLine[] } {
-  if (spacing.kind === 'spaced')
-    return { instead: [{ do: 'shape', spaced: spacing, at }], notes: [], workings: spacing.workings };
+  if (spacing.kind === 'spaced') {
+    const instead: Instruction[] = [{ do: 'shape', spaced: spacing, at }];
+    return { instead, notes: [], workings: [...spacing.workings, ...atEachPlace(spacing, at)] };
+  }
   const why = spacing.kind === 'too few rows' ? tooFew(spacing) : undivided(spacing);
   const ways = spacing.alternatives.map((a) => wayOut(a, gauge, edge));
   return {
@@ -104,6 +107,15 @@ export function shaping(
     notes: [why.note, ...ways.map((w) => w.note)],
     workings: [why.working, ...ways.flatMap((w) => w.workings)],
   };
+}
+
+function atEachPlace(spaced: Spaced, at: ShapedAt): WorkingLine[] {
+  if (spaced.shaping.length === 0) return [];
+  const given = {
+    a: quantity('stitches a shaping row', spaced.perRow, 'stitches'),
+    b: quantity('places where it shapes', PLACES[at], 'times'),
+  };
+  return [workOut('stitches at each place', 'a / b', given, { unit: 'stitches' })];
 }
 
 function tooFew({ needed, available }: TooFewRows): { note: Phrase; working: WorkingLine } {
@@ -192,12 +204,7 @@ function finishedFrom(
   };
 }
 
-export function pieceChange(
-  before: Piece | null,
-  after: Piece,
-  gauge: Gauge,
-  edge: number,
-): PieceChange {
+export function pieceChange(before: Piece | null, after: Piece, gauge: Gauge, edge: number): PieceChange {
   return {
     before,
     after,

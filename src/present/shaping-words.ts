@@ -1,22 +1,21 @@
 /** A spacing in knitters' words, with every shaping row and the count after it. */
-import type { ShapedAt } from '../fit/plan.ts';
+import { PLACES, type ShapedAt } from '../fit/plan.ts';
 import type { Run, Spaced } from '../fit/spacing.ts';
 import type { Worked } from '../fit/words.ts';
 
-const SIDES: Readonly<Record<ShapedAt, { readonly places: number; readonly words: string }>> = {
-  'both edges': { places: 2, words: 'at each edge' },
-  'both sides of the underarm line': { places: 2, words: 'on each side of the underarm marker' },
-  'both sides of both side lines': { places: 4, words: 'on each side of both side markers' },
-  'one edge': { places: 1, words: 'at the edge' },
+const SIDES: Readonly<Record<ShapedAt, string>> = {
+  'both edges': 'at each edge',
+  'both sides of the underarm line': 'on each side of the underarm marker',
+  'both sides of both side lines': 'on each side of both side markers',
+  'one edge': 'at the edge',
 };
 
 /** 'Increase 1 stitch at each edge every 6th row 5 times, then every 8th row 3 times. Then work 10 rows plain.' */
 export function wordShaping(spaced: Spaced, at: ShapedAt, worked: Worked): string {
   const word = worked === 'round' ? 'round' : 'row';
-  const { places, words } = SIDES[at];
   const verb = spaced.to > spaced.from ? 'Increase' : 'Decrease';
-  const each = spaced.perRow / places;
-  const what = `${verb} ${each} ${each === 1 ? 'stitch' : 'stitches'} ${words}`;
+  const each = spaced.perRow / PLACES[at];
+  const what = `${verb} ${each} ${each === 1 ? 'stitch' : 'stitches'} ${SIDES[at]}`;
   if (spaced.shaping.length === 0)
     return `Work ${rowsWord(spaced.rows, word)} plain: the count stays at ${spaced.from}.`;
   const after = spaced.plainAfter === 0 ? '' : ` Then work ${rowsWord(spaced.plainAfter, word)} plain.`;

@@ -38,6 +38,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'pattern: from a count to a count': 'go from {from} to {to}.',
   'pattern: straight for a length':
     'knit straight until the body measures {length}; at your [gauge] that is {rows}.',
+  'pattern: upper arm': 'its sleeve top begins with {count}.',
   'pattern: gauge': 'its [gauge] is {stitches} and {rows}.',
   'do: your gauge': 'Your [gauge] is {stitches} and {rows}.',
   'do: gauge agrees': 'It agrees with the pattern as nearly as a swatch can tell.',
