@@ -91,7 +91,7 @@ const GAUGE_WORDS = new Set(
 /** '5 inches per stitch' is five stitches per inch, typed backwards. */
 function turnedRound({ parts }: GaugeParts): Spanned | undefined {
   const [span, noun, more] = parts.filter((p) => p.is !== 'joint');
-  if (span?.is !== 'span' || noun?.is !== 'noun' || more !== undefined) return undefined;
+  if (span?.is !== 'span' || !span.numbered || noun?.is !== 'noun' || more !== undefined) return undefined;
   return { of: noun.of, count: span.value, span: { value: 1, unit: span.unit } };
 }
 

@@ -107,6 +107,7 @@ describe('A gauge', () => {
     ['22 balls', 'other kind'],
     ['30 rows to 10 cm', 'other kind'],
     ['1 2 3 4', 'several numbers'],
+    ['inch per stitch', 'no number'],
     ['tight', 'no number'],
   ])('“%s” is refused: %s', (text, reason) => {
     expect(read(text, 'in')).toMatchObject({ kind: 'refused', reason });
