@@ -2,7 +2,7 @@
  * A round yoke between underarm and neck, knitted from either end: few rounds of shaping, each spread evenly round,
  * and plain stretches between, whose counts can be held to the multiples of a colour pattern.
  */
-import { type Gauge, heightOf } from './gauge.ts';
+import type { Gauge } from './gauge.ts';
 import { type CannotSpread, type Spread, spread } from './spread.ts';
 import { type Cm, cm, type Rows, rows, type Stitches, stitches } from './units.ts';
 import type { Direction } from './words.ts';
@@ -183,13 +183,14 @@ function build(
     },
     { unit: 'cm' },
   );
+  const stretches = plateausOf(shaping, total, ask.gauge);
   return {
     kind: 'yoke',
     direction: ask.direction,
     rows: rows(total),
     depth: cm(depth.result.value),
     shaping,
-    plateaus: plateausOf(shaping, total, ask.gauge),
+    plateaus: stretches.plateaus,
     neckAround: cm(around.result.value),
     workings: [
       height,
@@ -198,6 +199,7 @@ function build(
       ...places,
       ...mirrored(ask, height, places),
       ...spreadWorkings(shaping),
+      ...stretches.workings,
       around,
     ],
   };
@@ -225,12 +227,35 @@ function spreadWorkings(shaping: readonly YokeRound[]): readonly WorkingLine[] {
 }
 
 /** A shaping round belongs to the count that it leaves. */
-function plateausOf(shaping: readonly YokeRound[], total: number, gauge: Gauge): readonly Plateau[] {
+function plateausOf(
+  shaping: readonly YokeRound[],
+  total: number,
+  gauge: Gauge,
+): { plateaus: readonly Plateau[]; workings: readonly WorkingLine[] } {
   const starts = [1, ...shaping.map(({ round }) => round as number), total + 1];
   const counts = [shaping[0]?.spread.before, ...shaping.map(({ spread: row }) => row.after)];
-  return counts.flatMap((count, i) => {
-    const length = (starts[i + 1] ?? 0) - (starts[i] ?? 0);
-    if (count === undefined || length === 0) return [];
-    return [{ stitches: count, rounds: rows(length), height: heightOf(length, gauge) }];
-  });
+  const plateaus: Plateau[] = [];
+  const workings: WorkingLine[] = [];
+  for (const [i, count] of counts.entries()) {
+    const length = plateauRounds(count ?? 0, starts[i] ?? 0, starts[i + 1] ?? 0);
+    if (count === undefined || length.result.value === 0) continue;
+    const height = workOut(
+      `height on ${count} stitches`,
+      'a / b',
+      { a: length.result, b: quantity('rounds', gauge.rows.perCm, 'rows/cm') },
+      { unit: 'cm' },
+    );
+    plateaus.push({ stitches: count, rounds: rows(length.result.value), height: cm(height.result.value) });
+    workings.push(length, height);
+  }
+  return { plateaus, workings };
+}
+
+function plateauRounds(count: number, first: number, next: number): WorkingLine {
+  return workOut(
+    `rounds on ${count} stitches`,
+    'b - a',
+    { a: quantity('first of them', first, 'rows'), b: quantity('first round after them', next, 'rows') },
+    { unit: 'rows' },
+  );
 }

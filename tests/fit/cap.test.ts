@@ -7,6 +7,7 @@ import { cm, stitches } from '../../src/fit/units.ts';
 import { evaluate } from '../../src/fit/working.ts';
 import { knitEdges } from '../simulator/edges.ts';
 import { over10cm } from './at-gauge.ts';
+import { unstated } from './stated.ts';
 
 /** A body from which an armhole is shaped, and a sleeve for it: children to large adults, thick to fine yarn. */
 const garments = fc.record({
@@ -55,6 +56,10 @@ function faults(a: Pick<CapAsk, 'gauge' | 'bindOff' | 'armhole'>, made: Cap, eas
   must(Math.abs(edge - wanted) <= row + 1e-9, `the edge is off by ${edge - wanted}`);
   must(Math.abs(made.difference - (edge - wanted)) < 1e-9, 'the difference is not edge less wanted');
   must(made.events[0]?.change === -a.bindOff, 'the first bind-off does not match the body');
+  const { rows, height, top, wanted: asked, difference, shoulderFromCentre } = made;
+  const figures = { rows, height, top, edge: made.edge, wanted: asked, difference, shoulderFromCentre };
+  must(unstated(figures, made.workings).length === 0, `no working for ${unstated(figures, made.workings)}`);
+  must(JSON.stringify(JSON.parse(JSON.stringify(made))) === JSON.stringify(made), 'not plain data');
   const stages = made.stages.map((s) => s.stage);
   must(stages[0] === 'bind off' && stages.at(-1) === 'top' && stages.length === 5, stages.join());
   for (const line of made.workings)

@@ -7,6 +7,7 @@ import { evaluate } from '../../src/fit/working.ts';
 import { knitEdges } from '../simulator/edges.ts';
 import { Needle } from '../simulator/needle.ts';
 import { over10cm } from './at-gauge.ts';
+import { unstated } from './stated.ts';
 
 const asks: fc.Arbitrary<NeckAsk> = fc
   .record({
@@ -41,6 +42,9 @@ function faults(a: Pick<NeckAsk, 'stitches' | 'gauge'>, made: Neck): string[] {
   must(2 * made.shoulder + made.stitches === a.stitches, 'shoulders and neck do not make the whole');
   must(made.rows % 2 === 0, 'an odd number of rows');
   must(Math.abs(corners(made, a) - made.edge) < 1e-9, 'the edge is not as long as its corners say');
+  const { stitches: ofNeck, width, rows, depth, centre, straight, shoulder, edge } = made;
+  const figures = { ofNeck, width, rows, depth, centre, straight, shoulder, edge };
+  must(unstated(figures, made.workings).length === 0, `no working for ${unstated(figures, made.workings)}`);
   for (const line of made.workings)
     must(evaluate(line.formula, line.given) === line.exact, `${line.label} is not its formula`);
   return found;

@@ -6,6 +6,7 @@ import { type YokeAsk, type YokeShape, yoke } from '../../src/fit/yoke.ts';
 import { asPattern, evenly, THREE_ROUNDS } from '../../src/fit/yoke-scheme.ts';
 import { Needle } from '../simulator/needle.ts';
 import { over10cm } from './at-gauge.ts';
+import { unstated } from './stated.ts';
 
 const asks: fc.Arbitrary<YokeAsk> = fc
   .record({
@@ -58,6 +59,15 @@ function faults(made: YokeShape, multiple: number): string[] {
     'a count breaks the repeat',
   );
   must(needle.count === last?.stitches, `ends with ${needle.count}`);
+  const figures = {
+    rows: made.rows,
+    depth: made.depth,
+    neck: made.neckAround,
+    ...Object.fromEntries(made.shaping.map((s, i) => [`round ${i}`, s.round])),
+    ...Object.fromEntries(made.plateaus.map((p, i) => [`height ${i}`, p.height])),
+    ...Object.fromEntries(made.plateaus.map((p, i) => [`stretch ${i}`, p.rounds])),
+  };
+  must(unstated(figures, made.workings).length === 0, `no working for ${unstated(figures, made.workings)}`);
   for (const line of made.workings)
     must(evaluate(line.formula, line.given) === line.exact, `${line.label} is not its formula`);
   return found;
