@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Armhole, type ArmholeAsk, armhole } from '../../src/fit/armhole.ts';
-import { cm, stitches } from '../../src/fit/units.ts';
+import { printedArmhole } from '../../src/fit/armhole-printed.ts';
+import { cm, rows, stitches } from '../../src/fit/units.ts';
 import { evaluate } from '../../src/fit/working.ts';
 import { knitEdges } from '../simulator/edges.ts';
 import { over10cm } from './at-gauge.ts';
+import { unstated } from './stated.ts';
 
 const asks: fc.Arbitrary<ArmholeAsk> = fc
   .record({
@@ -37,6 +39,9 @@ function faults(a: ArmholeAsk, made: Armhole): string[] {
   must(Math.abs(made.rows / a.gauge.rows.perCm - made.depth) < 1e-9, 'rows and depth disagree');
   must(made.straight === made.rows - (made.events.at(-1)?.row ?? 0), 'the straight rows do not add up');
   must(Math.abs(walk(a, made) - made.edge) < 1e-9, 'the edge is not as long as its corners say');
+  const { bust, crossBack, rows, depth, straight, edge } = made;
+  const figures = { bust, crossBack, rows, depth, straight, edge };
+  must(unstated(figures, made.workings).length === 0, `no working for ${unstated(figures, made.workings)}`);
   for (const line of made.workings)
     must(evaluate(line.formula, line.given) === line.exact, `${line.label} is not its formula`);
   return found;
@@ -124,5 +129,23 @@ describe('an armhole', () => {
     expect(made.straight).toBe(49);
     // By hand: 6 sts flat 2.727; five slopes of 1 st over 2 rows 5 × 0.8072; 50 rows upright 16.667 cm.
     expect(made.edge).toBeCloseTo(23.43, 2);
+  });
+
+  it('as printed measures the same as when it was shaped here, and says where it does not come out', () => {
+    const gauge = over10cm(22, 30);
+    const made = armhole({ bust: stitches(100), crossBack: stitches(78), depth: cm(20), gauge });
+    if (made.kind !== 'armhole') throw new Error(made.kind);
+    const ask = {
+      bust: stitches(100),
+      bindOffs: made.bindOffs,
+      decreases: made.decreases.runs,
+      rows: made.rows,
+      gauge,
+    };
+    expect(printedArmhole(ask)).toMatchObject({ crossBack: 78, edge: made.edge, events: made.events });
+    const cut = printedArmhole({ ...ask, rows: rows(8) });
+    expect(cut).toMatchObject({ kind: 'does not come out', lastShapingRow: 11, rows: 8 });
+    const tooMany = printedArmhole({ ...ask, decreases: [{ every: rows(1), times: 50 }] });
+    expect(tooMany).toMatchObject({ kind: 'does not come out', left: -12 });
   });
 });
