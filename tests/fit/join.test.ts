@@ -1,0 +1,43 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { join } from '../../src/fit/join.ts';
+import { stitches } from '../../src/fit/units.ts';
+import { evaluate } from '../../src/fit/working.ts';
+
+const asks = fc
+  .record({
+    body: fc.integer({ min: 10, max: 400 }),
+    sleeve: fc.integer({ min: 5, max: 120 }),
+    underarm: fc.integer({ min: 1, max: 60 }),
+  })
+  .map(({ body, sleeve, underarm }) => ({
+    body: stitches(body),
+    sleeve: stitches(sleeve),
+    underarm: stitches(underarm),
+  }));
+
+describe('body and sleeves joined', () => {
+  it('leave all stitches but those of the four underarm edges, parted into front, back and sleeves', () => {
+    fc.assert(
+      fc.property(asks, (ask) => {
+        const made = join(ask);
+        if (made.kind !== 'joined') return;
+        expect(made.yoke).toBe(ask.body + 2 * ask.sleeve - 4 * ask.underarm);
+        expect(made.front + made.back + 2 * made.sleeve).toBe(made.yoke);
+        expect(made.front - made.back).toBe(ask.body % 2);
+        for (const line of made.workings) expect(evaluate(line.formula, line.given)).toBe(line.exact);
+      }),
+    );
+  });
+
+  it('are refused where the underarms take a whole part, with the most that may be set aside', () => {
+    fc.assert(
+      fc.property(asks, (ask) => {
+        const made = join(ask);
+        if (made.kind !== 'underarms take all') return;
+        expect(join({ ...ask, underarm: made.most }).kind).toBe('joined');
+        expect(join({ ...ask, underarm: stitches(made.most + 1) }).kind).toBe('underarms take all');
+      }),
+    );
+  });
+});
