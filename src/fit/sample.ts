@@ -30,7 +30,7 @@ const FIGURES = {
   bodyRows:   [100, 106, 112, 114, 118, 120, 122, 124, 126, 128],
   sleeveRows: [114, 126, 130, 132, 134, 136, 136, 138, 138, 140],
   armholeRows:[ 50,  54,  58,  60,  64,  68,  70,  74,  76,  80],
-  capRows:    [ 26,  30,  36,  38,  42,  46,  44,  46,  48,  52],
+  capRows:    [ 26,  30,  34,  36,  42,  44,  44,  46,  48,  52],
 } as const;
 
 type Figure = Exclude<keyof typeof FIGURES, 'label'>;
