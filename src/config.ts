@@ -1,7 +1,7 @@
 /** The settings of the program: read from the environment and a file named .env, once, and checked. */
 import { resolve } from 'node:path';
 import { config as readEnvFile } from 'dotenv';
-import { z } from 'zod';
+import * as z from 'zod';
 import { LENGTH_UNITS } from './fit/units.ts';
 import { DIALECTS } from './present/terms.ts';
 

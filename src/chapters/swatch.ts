@@ -2,6 +2,7 @@
 import { type Gauge, rangeOf } from '../fit/gauge.ts';
 import { type Outcome, type Part, type Phrase, phrase } from '../fit/plan.ts';
 import { say, step } from '../fit/steps.ts';
+import { cm, inches } from '../fit/units.ts';
 import type { Worked } from '../fit/words.ts';
 import { type Quantity, quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
@@ -95,7 +96,7 @@ function compare(
     quantity('your stitches', gauge.stitches.perCm, 'stitches/cm'),
     quantity("the pattern's stitches", theirs.stitches.perCm, 'stitches/cm'),
   ];
-  const wide = quantity('a width in the pattern', 100, 'cm');
+  const wide = quantity('a width in the pattern', book.sheet.unit === 'in' ? inches(40) : cm(100), 'cm');
   const becomes = workOut(
     'that width at your gauge',
     'a * b / c',

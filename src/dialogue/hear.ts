@@ -61,7 +61,7 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
       );
     case 'gauge':
       return needing(
-        readGauge(text, { unit, asked: 'stitch' }),
+        readGauge(text, { unit, asked: 'both' }),
         ({ stitches, rows }) => stitches && rows && { kind: 'gauge', stitches, rows },
         example,
       );

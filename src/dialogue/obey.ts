@@ -69,7 +69,7 @@ function yesOrNo(scene: Scene, yes: boolean): Turn {
   const pending = session.place.pending;
   if (scene.at.at === 'question' && pending !== null) {
     const only = pending.options[0];
-    if (yes && only !== undefined && pending.options.length === 1)
+    if (yes && only !== undefined && pending.yesNo)
       return accept(scene, pending.question, only.answer, only.echo);
     if (!yes) return done(flow, at(session, { pending: null }), [], [note('Then let us take it again.')]);
     return again(scene, [note('Which of them? Please pick one.')]);

@@ -19,6 +19,8 @@ export interface Pending {
   readonly question: string;
   /** The question that is put back. */
   readonly text: string;
+  /** True where a yes means the first option; else one of them is to be picked. */
+  readonly yesNo: boolean;
   readonly options: readonly PendingOption[];
 }
 

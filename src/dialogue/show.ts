@@ -83,19 +83,19 @@ function likely(flow: CompiledFlow, stop: Stop, session: Session): Button[] {
 function pendingCheck({ place }: Session): Reply {
   const pending = place.pending;
   if (pending === null) throw new Error('nothing is pending');
-  const yes = pending.options.length === 1;
   return {
     reply: 'check',
     question: pending.question,
     text: pending.text,
     buttons: [
-      ...pending.options.map((o) => ({
-        label: yes ? `Yes: ${o.label}` : o.label,
-        send: yes ? 'yes' : o.label,
-      })),
-      { label: yes ? 'No, I will type it again' : 'None of these', send: 'no' },
+      ...pending.options.map((o, i) => optionButton(o.label, pending.yesNo && i === 0)),
+      { label: pending.yesNo ? 'No, I will type it again' : 'None of these', send: 'no' },
     ],
   };
+}
+
+function optionButton(label: string, yes: boolean): Button {
+  return yes ? { label: `Yes: ${label}`, send: 'yes' } : { label, send: label };
 }
 
 function review(flow: CompiledFlow, session: Session): Reply {

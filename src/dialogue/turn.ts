@@ -56,10 +56,13 @@ function takeAnswer(scene: Scene, stop: Stop): Turn {
         scene,
         stop,
         read.question,
+        false,
         read.options.map((o) => option(o.echo, { given: 'value', value: o.value })),
       );
     case 'ask back':
-      return putBack(scene, stop, read.question, [option(read.echo, { given: 'value', value: read.value })]);
+      return putBack(scene, stop, read.question, true, [
+        option(read.echo, { given: 'value', value: read.value }),
+      ]);
     case 'heard': {
       const { measurement } = stop.question;
       if (measurement !== undefined && read.value.kind === 'length') {
@@ -67,7 +70,7 @@ function takeAnswer(scene: Scene, stop: Stop): Turn {
         const verdict = checkBody({ ...stop.question, measurement }, read.value.typed, body, unit);
         if (verdict.kind === 'refused')
           return again(scene, [{ reply: 'say', tone: 'refused', text: verdict.text }]);
-        if (verdict.kind === 'ask back') return putBack(scene, stop, verdict.text, verdict.options);
+        if (verdict.kind === 'ask back') return putBack(scene, stop, verdict.text, true, verdict.options);
       }
       return accept(scene, stop.id, { given: 'value', value: read.value }, read.echo);
     }
@@ -81,8 +84,14 @@ function option(label: string, answer: Answer): PendingOption {
 }
 
 /** One reading, or several, to be confirmed. */
-function putBack(scene: Scene, stop: Stop, text: string, options: readonly PendingOption[]): Turn {
-  const session = at(scene.session, { pending: { question: stop.id, text, options } });
+function putBack(
+  scene: Scene,
+  stop: Stop,
+  text: string,
+  yesNo: boolean,
+  options: readonly PendingOption[],
+): Turn {
+  const session = at(scene.session, { pending: { question: stop.id, text, yesNo, options } });
   return done(scene.flow, session, [], []);
 }
 

@@ -2,7 +2,7 @@
  * How lines and places are written as text and read back. Each text is stored beside the number of its format; a reader
  * knows every format that was ever written.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { AT_THE_START, type LogLine, type Place } from '../dialogue/session.ts';
 import { cm, LENGTH_UNITS } from '../fit/units.ts';
 import type { Answer, Value } from '../flow/answer.ts';
@@ -50,7 +50,9 @@ const line: z.ZodType<LogLine> = z.discriminatedUnion('line', [
 const option = z.strictObject({ label: z.string(), answer, echo: z.string() });
 const place: z.ZodType<Place> = z.strictObject({
   revisiting: z.string().nullable(),
-  pending: z.strictObject({ question: z.string(), text: z.string(), options: z.array(option) }).nullable(),
+  pending: z
+    .strictObject({ question: z.string(), text: z.string(), yesNo: z.boolean(), options: z.array(option) })
+    .nullable(),
   confirmed: z.boolean(),
   rest: z.enum(['none', 'paused', 'cancelled']),
 });

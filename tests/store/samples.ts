@@ -65,6 +65,7 @@ export const anyPlace: fc.Arbitrary<Place> = fc.record({
     fc.record({
       question: text,
       text,
+      yesNo: fc.boolean(),
       options: fc.array(fc.record({ label: text, answer, echo: text }), { maxLength: 3 }),
     }),
   ),

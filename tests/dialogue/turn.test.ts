@@ -1,0 +1,278 @@
+import { describe, expect, it } from 'vitest';
+import type { Message, Reply } from '../../src/dialogue/message.ts';
+import { AT_THE_START, answersOf, type Session } from '../../src/dialogue/session.ts';
+import { show } from '../../src/dialogue/show.ts';
+import { standing } from '../../src/dialogue/standing.ts';
+import { turn } from '../../src/dialogue/turn.ts';
+import type { CompiledFlow } from '../../src/flow/compile.ts';
+import { loadFlows } from '../../src/library.ts';
+import { WHOLE } from './whole.ts';
+
+const flows = loadFlows();
+
+function flowOf(id: string): CompiledFlow {
+  const flow = flows.get(id);
+  if (flow === undefined) throw new Error(`there is no flow '${id}'`);
+  return flow;
+}
+
+/** A conversation in one flow: what was said last, and where it stands. */
+class Talk {
+  session: Session;
+  replies: readonly Reply[] = [];
+
+  constructor(readonly flow: CompiledFlow) {
+    this.session = { id: 't', owner: 'o', flow: flow.file.id, version: 1, log: [], place: AT_THE_START };
+    this.replies = show(flow, this.session);
+  }
+
+  say(...messages: (string | Message)[]): this {
+    for (const message of messages) {
+      const next = turn(
+        this.flow,
+        this.session,
+        typeof message === 'string' ? { text: message } : message,
+        1,
+      );
+      this.session = next.session;
+      this.replies = next.replies;
+    }
+    return this;
+  }
+
+  get at(): string {
+    const now = standing(this.flow, this.session);
+    return now.at === 'question' ? now.stop.id : now.at;
+  }
+
+  get text(): string {
+    return this.replies.map((r) => ('text' in r ? r.text : r.reply)).join('\n');
+  }
+
+  answer(question: string): unknown {
+    const answer = answersOf(this.session.log)[question];
+    return answer?.given === 'value' ? answer.value : answer?.given;
+  }
+}
+
+const start = (id: string) => new Talk(flowOf(id));
+
+/** The longest interview up to its review. */
+function answered(): Talk {
+  const talk = start('whole');
+  for (const [question, typed] of WHOLE) {
+    expect(talk.at).toBe(question);
+    talk.say(typed);
+  }
+  expect(talk.at).toBe('review');
+  return talk;
+}
+
+describe('a turn', () => {
+  it('asks, hears, shows back what was understood in the reader’s unit, and asks on', () => {
+    const talk = start('body').say('cm', 'women', '38 in');
+    expect(talk.text).toContain('96.5 cm (38 in)');
+    expect(talk.at).toBe('upper_bust');
+  });
+
+  it('changes nothing in the session that it was given', () => {
+    const talk = start('body');
+    const before = JSON.stringify(talk.session);
+    turn(talk.flow, talk.session, { text: 'cm' }, 1);
+    expect(JSON.stringify(talk.session)).toBe(before);
+  });
+
+  it('offers a 38 in a metric interview as 38 in, and keeps it on a yes', () => {
+    const talk = start('body').say('cm', 'women', '38');
+    expect(talk.text).toContain('Do you mean 38 in, that is 96.5 cm?');
+    expect(talk.session.log).toHaveLength(2);
+    talk.say('yes');
+    expect(talk.answer('bust')).toMatchObject({ cm: 38 * 2.54, typed: { value: 38, unit: 'in' } });
+  });
+
+  it('refuses an impossible figure with the bounds and an example, and keeps what was answered', () => {
+    const talk = start('body').say('cm', 'women', '900 cm');
+    expect(talk.text).toMatch(/cannot be right.*between.*cm.*96\.5 cm/s);
+    expect(talk.at).toBe('bust');
+    expect(talk.session.log).toHaveLength(2);
+  });
+
+  it('asks again about an unusual figure, and keeps it when it is confirmed', () => {
+    const talk = start('body').say('cm', 'women', '96.5 cm', '91', '80', '102', '60 cm');
+    expect(talk.text).toMatch(/unusual.*shall I keep 60 cm/s);
+    talk.say('yes');
+    expect(talk.at).toBe('wrist');
+    expect(talk.answer('upper_arm')).toMatchObject({ cm: 60 });
+  });
+
+  it('takes a fresh figure in place of a yes or no', () => {
+    const talk = start('body').say('cm', 'women', '38', '97 cm');
+    expect(talk.answer('bust')).toMatchObject({ cm: 97 });
+  });
+
+  it('refuses what is no answer, with an example', () => {
+    const talk = start('body').say('cm', 'women', 'quite wide');
+    expect(talk.text).toMatch(/For example: \S+/);
+    expect(talk.at).toBe('bust');
+  });
+});
+
+describe('what may be said at any question', () => {
+  it('goes back, shows the present answer, and keeps it on request', () => {
+    const talk = start('body').say('cm', 'women', '96.5', 'back');
+    expect(talk.at).toBe('bust');
+    expect(talk.replies.at(-1)).toMatchObject({ buttons: [{ label: 'Keep: 96.5 cm', send: 'keep' }] });
+    talk.say('keep');
+    expect(talk.at).toBe('upper_bust');
+    expect(talk.answer('bust')).toMatchObject({ cm: 96.5 });
+  });
+
+  it('goes back as far as the first question, and says so there', () => {
+    const talk = start('body').say('cm', 'women', 'back', 'back');
+    expect(talk.at).toBe('unit');
+    expect(talk.say('back').text).toContain('first question');
+  });
+
+  it('tells why and how, with the picture in words, and asks again', () => {
+    const talk = start('body').say('cm', 'women', 'why');
+    expect(talk.text).toContain('The size is chosen from it');
+    talk.say('how');
+    expect(talk.text).toContain('Picture: A figure from the front');
+    expect(talk.at).toBe('bust');
+  });
+
+  it('takes "I don’t know": a named stand-in where there is one, what waits where there is none', () => {
+    const talk = start('body').say('cm', 'women', "I don't know");
+    expect(talk.text).toContain('The size waits for it');
+    talk.say('96.5 cm'); // upper bust
+    talk.say('dunno', 'dunno');
+    expect(talk.at).toBe('upper_arm');
+    const known = start('body').say('cm', 'women', '96.5', 'dunno');
+    expect(known.text).toContain('I take 96.5 cm (the same as the bust)');
+  });
+
+  it('leaves out on "skip" and "later", which are no answers', () => {
+    const talk = start('body').say('cm', 'women', 'skip', 'later');
+    expect([talk.answer('bust'), talk.answer('upper_bust')]).toEqual(['skipped', 'skipped']);
+  });
+
+  it('changes the unit at any moment and shows everything in it, keeping what was typed', () => {
+    const talk = start('body').say('cm', 'women', '96.5 cm', 'inches', 'review');
+    expect(talk.text).toMatch(/Bust or chest: 38 in/);
+    expect(talk.answer('bust')).toMatchObject({ typed: { value: 96.5, unit: 'cm' } });
+    expect(talk.at).toBe('upper_bust');
+  });
+
+  it('pauses, and goes on at the same question with the next message', () => {
+    const talk = start('body').say('cm', 'women', 'pause');
+    expect(talk.replies).toMatchObject([{ reply: 'rest', how: 'paused' }]);
+    talk.say('96.5');
+    expect(talk.at).toBe('upper_bust');
+  });
+
+  it('cancels, and starts over from there', () => {
+    const talk = start('body').say('cm', 'women', 'cancel');
+    expect(talk.at).toBe('cancelled');
+    talk.say('start over');
+    expect(talk.at).toBe('unit');
+    expect(talk.session.log.map((l) => l.line)).toEqual(['answer', 'answer', 'start over']);
+  });
+
+  it('starts over in every state', () => {
+    for (const said of [[], ['cm'], ['cm', 'women', '38'], ['cm', 'pause'], ['cm', 'cancel']]) {
+      expect(start('body').say(...said, 'start over').at).toBe('unit');
+    }
+    expect(answered().say('start over').at).toBe('unit');
+    expect(answered().say('yes', 'start over').at).toBe('unit');
+  });
+
+  it('helps in every state', () => {
+    for (const said of [[], ['cm', 'women', '38'], ['cm', 'cancel']]) {
+      expect(start('body').say(...said, 'help').text).toContain('start over');
+    }
+  });
+});
+
+describe('a press on a button', () => {
+  it('is the same as its text, typed', () => {
+    const talk = start('body').say({ text: 'Centimetres', to: 'unit' });
+    expect(talk.at).toBe('table');
+  });
+
+  it('on an old question is told kindly what was answered there, and answers nothing', () => {
+    const talk = start('body').say('cm', 'women', { text: 'Inches', to: 'unit' });
+    expect(talk.text).toContain('That was answered already: Unit, Centimetres');
+    expect(talk.answer('unit')).toMatchObject({ choice: 'cm' });
+    expect(talk.at).toBe('bust');
+  });
+
+  it('pressed twice answers once', () => {
+    const talk = start('body').say({ text: 'Centimetres', to: 'unit' }, { text: 'Centimetres', to: 'unit' });
+    expect(talk.session.log).toHaveLength(1);
+  });
+});
+
+describe('the review', () => {
+  it('lists every answer on one page, marks what is assumed, and makes the plan on a yes', () => {
+    const talk = answered();
+    const review = talk.replies.at(-1);
+    if (review?.reply !== 'review') throw new Error('the review is shown');
+    expect(review.lines).toHaveLength(WHOLE.length);
+    talk.say('yes');
+    expect(talk.replies.at(-1)).toMatchObject({ reply: 'outcome', outcome: { kind: 'plan' } });
+  });
+
+  it('keeps all the other answers when the third is changed, and comes straight back', () => {
+    const talk = answered().say('change swatch knitted');
+    expect(talk.at).toBe('swatch_made');
+    talk.say('flat');
+    expect(talk.at).toBe('review');
+    for (const [question] of WHOLE) expect(talk.answer(question)).not.toBeUndefined();
+  });
+
+  it('asks again only what no longer fits, and says so', () => {
+    const talk = answered().say('change finished bust', '36 in');
+    expect(talk.text).toContain('I ask again: Size to follow');
+    expect(talk.at).toBe('size');
+    talk.say('1');
+    expect(talk.at).toBe('review');
+  });
+
+  it('drops questions that a change makes needless, and finds their answers again when it is undone', () => {
+    const talk = answered().say('change changes', 'sleeve');
+    expect(talk.at).toBe('review');
+    expect(JSON.stringify(talk.replies.at(-1))).not.toContain('Ease at the waist');
+    talk.say('change changes', 'all');
+    expect(talk.at).toBe('review');
+    expect(JSON.stringify(talk.replies.at(-1))).toContain('Ease at the waist');
+  });
+
+  it('jumps from the plan to one answer and back to a new plan', () => {
+    const talk = answered().say('yes', 'change waist', '32 in');
+    expect(talk.at).toBe('review');
+    expect(talk.say('yes').at).toBe('outcome');
+  });
+
+  it('asks which answer is meant where several go by the word', () => {
+    expect(answered().say('change place').text).toMatch(
+      /Which answer\?.*stitches, second place.*rows, second place/s,
+    );
+    expect(answered().say('change nonsense').text).toContain('Which answer?');
+  });
+});
+
+describe('numbers of questions', () => {
+  it('asks at most forty on the longest whole way', () => {
+    expect(WHOLE.length).toBeLessThanOrEqual(40);
+  });
+
+  it('tells honestly how far it is: the number goes up by one, and none is left at the review', () => {
+    const talk = start('whole');
+    WHOLE.forEach(([, typed], i) => {
+      const ask = talk.replies.at(-1);
+      if (ask?.reply !== 'ask') throw new Error('a question is asked');
+      expect(ask.progress.number).toBe(i + 1);
+      talk.say(typed);
+    });
+  });
+});
