@@ -29,11 +29,20 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
     return flow;
   }
 
+  const measurements = new Map(
+    [...flows.values()].flatMap(({ questions }) =>
+      [...questions].flatMap(([id, { measurement }]) =>
+        measurement === undefined ? [] : [[id, measurement] as const],
+      ),
+    ),
+  );
+  const measuredOf = (owner: string) => store.measuredOf(owner, measurements);
+
   function sessionOf(owner: string, id: string): Session {
     const session = store.load(id);
     if (session === undefined) throw new DeskRefused('no such interview');
     if (session.owner !== owner) throw new DeskRefused('of another owner');
-    return session;
+    return { ...session, measured: measuredOf(owner) };
   }
 
   return {
@@ -54,7 +63,7 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
       const { version } = flow.file;
       const session = { id: newId(), owner, flow: id, version, log, place: AT_THE_START };
       storing(() => store.create(session, now));
-      return { session: session.id, replies: show(flow, session) };
+      return { session: session.id, replies: show(flow, { ...session, measured: measuredOf(owner) }) };
     },
 
     resume: (owner, id) => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { openDesk } from '../src/desk.ts';
 import type { Reply } from '../src/dialogue/message.ts';
 import type { LengthUnit } from '../src/fit/units.ts';
+import { loadFlows } from '../src/library.ts';
 import { openStore } from '../src/store/sqlite.ts';
 import type { Store } from '../src/store/store.ts';
 import { databases } from './store/folder.ts';
@@ -198,5 +199,36 @@ describe('when an answer cannot be stored', () => {
     expect(store.load(session)?.log).toHaveLength(1);
     expect(read(desk.say('ada', session, { text: '16 cm' })).at(-1)).toBe(LONG);
     expect(store.load(session)?.log).toHaveLength(2);
+  });
+});
+
+describe('measurements of an earlier interview', () => {
+  it('are offered again with their date, and taken only when she picks them', () => {
+    const store = openStore(newFile(), 50);
+    const day = Date.UTC(2026, 4, 3);
+    let made = 0;
+    const desk = openDesk({
+      flows: loadFlows(),
+      store,
+      clock: () => day,
+      newId: () => `s${made++}`,
+      unit: 'cm',
+    });
+    const first = desk.begin('ada', 'body').session;
+    for (const text of ['women', '38 in']) desk.say('ada', first, { text });
+    const second = desk.begin('ada', 'body').session;
+    const ask = desk.say('ada', second, { text: 'women' }).at(-1);
+    expect(ask).toMatchObject({
+      question: 'bust',
+      buttons: [{ label: '96.5 cm', send: '38 in', note: 'measured 3 May 2026' }],
+    });
+    expect(desk.begin('eve', 'body').replies).not.toMatchObject([
+      { buttons: [{ note: 'measured 3 May 2026' }] },
+    ]);
+    desk.say('ada', second, { text: '38 in' });
+    expect(store.load(second)?.log.at(-1)).toMatchObject({
+      question: 'bust',
+      answer: { value: { cm: 38 * 2.54 } },
+    });
   });
 });

@@ -1,5 +1,7 @@
 /** An interview as it is stored: its flow and its log. Where it stands is what replaying the log gives. */
-import type { Answer, Answers } from '../flow/answer.ts';
+import type { Cm } from '../fit/units.ts';
+import type { Measurement } from '../fit/words.ts';
+import type { Answer, Answers, Typed } from '../flow/answer.ts';
 
 /** One line of the log. The log only ever grows; a changed answer is a further line. */
 export type LogLine =
@@ -51,6 +53,15 @@ export interface Session {
   readonly version: number;
   readonly log: readonly LogLine[];
   readonly place: Place;
+  /** What the owner measured in earlier interviews, by the name of the measurement: offered again with its date. */
+  readonly measured?: ReadonlyMap<Measurement, Measured>;
+}
+
+/** A body measurement as it was last given; `at`: milliseconds since 1970. */
+export interface Measured {
+  readonly cm: Cm;
+  readonly typed: Typed;
+  readonly at: number;
 }
 
 /** The last answer to each question since the last start over. */

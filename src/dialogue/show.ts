@@ -1,4 +1,5 @@
 /** What is shown where an interview stands: the question, the review, or the outcome. */
+import { formatLength, type LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
 import type { Button, Reply, ReviewLine } from './message.ts';
@@ -69,6 +70,7 @@ function likely(flow: CompiledFlow, stop: Stop, session: Session): Button[] {
   const present = answers[stop.id];
   const kept: Button[] =
     present === undefined ? [] : [{ label: `Keep: ${showAnswer(question, present, unit)}`, send: 'keep' }];
+  const saved = savedButton(stop, session, unit);
   const offered = flow.asked(stop, answers).offered();
   const standIn =
     question.kind === 'length' && offered.length === 0 ? flow.standIn(question, answers) : undefined;
@@ -77,8 +79,29 @@ function likely(flow: CompiledFlow, stop: Stop, session: Session): Button[] {
     const shown = showValue(question, value, unit);
     return { label: shown, send: value.kind === 'size' ? value.label : shown, note: from };
   });
-  return [...kept, ...buttons];
+  return [...kept, ...saved, ...buttons];
 }
+
+/** A measurement that was given in an earlier interview, with its date. */
+function savedButton({ question }: Stop, { measured }: Session, unit: LengthUnit): Button[] {
+  const saved = question.measurement === undefined ? undefined : measured?.get(question.measurement);
+  if (saved === undefined) return [];
+  const shown = formatLength(saved.cm, unit);
+  return [
+    {
+      label: shown,
+      send: `${saved.typed.value} ${saved.typed.unit}`,
+      note: `measured ${DATE.format(saved.at)}`,
+    },
+  ];
+}
+
+const DATE = new Intl.DateTimeFormat('en-GB', {
+  day: 'numeric',
+  month: 'long',
+  year: 'numeric',
+  timeZone: 'UTC',
+});
 
 function pendingCheck({ place }: Session): Reply {
   const pending = place.pending;

@@ -2,13 +2,13 @@
 import { closeSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
-import type { LogLine, Place, Session } from '../dialogue/session.ts';
+import type { LogLine, Measured, Place, Session } from '../dialogue/session.ts';
 import type { Measurement } from '../fit/words.ts';
 import { valueGiven } from '../flow/answer.ts';
 import { LINE_FORMAT, PLACE_FORMAT, readLine, readPlace, writeLine, writePlace } from './format.ts';
 import { migrate } from './migrations.ts';
 import { type LineRow, prepare, type SessionRow, type Statements } from './statements.ts';
-import type { Export, Measured, OpenSession, Preferences, Store } from './store.ts';
+import type { Export, OpenSession, Preferences, Store } from './store.ts';
 import { LogMismatch, named } from './trouble.ts';
 
 /** How long a verb waits for another process to let go, in milliseconds. */

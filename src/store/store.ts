@@ -1,21 +1,12 @@
 /** What is kept of a person: her interviews, and how she likes figures and terms. Owners are opaque names. */
-import type { LogLine, Place, Session } from '../dialogue/session.ts';
-import type { Cm, LengthUnit } from '../fit/units.ts';
+import type { LogLine, Measured, Place, Session } from '../dialogue/session.ts';
+import type { LengthUnit } from '../fit/units.ts';
 import type { Measurement } from '../fit/words.ts';
-import type { Typed } from '../flow/answer.ts';
 
 export interface Preferences {
   /** Null until she has said. */
   readonly unit: LengthUnit | null;
   readonly terms: 'us' | 'uk' | null;
-}
-
-/** A body measurement as it was last given. */
-export interface Measured {
-  readonly cm: Cm;
-  readonly typed: Typed;
-  /** Milliseconds since 1970. */
-  readonly at: number;
 }
 
 /** A session that was begun, answered at least once, and not cancelled. */
