@@ -2,7 +2,7 @@
  * Checks on one measurement of a body: impossible, in the wrong unit, improbable, or fine.
  *
  * How each is taken: bust, waist and hip round the body; neck round its base; upper arm where it is widest; cross back
- * from shoulder point to shoulder point; armhole depth from the shoulder straight down to the underarm; back and front
+ * from shoulder point to shoulder point; bust span from bust point to bust point; armhole depth from the shoulder straight down to the underarm; back and front
  * length from the shoulder's highest point to the waist; arm length from underarm to wrist.
  */
 import { type Beside, type Body, type Bounds, besides, possibleRange, usualRange } from './bounds.ts';

@@ -8,7 +8,7 @@ import { CHILDREN_BY_AGE, YOUNG } from './tables/children.ts';
 import { COUNCIL, type CouncilMeasure, type CouncilSize } from './tables/council.ts';
 import { SHOULDER_ABOVE_NAPE } from './tables/fit-ease.ts';
 import type { OriginName } from './tables/origin.ts';
-import { RELATIONS, RELATIONS_OF_ALL, type Relation } from './tables/relations.ts';
+import { BUST_SPAN, RELATIONS, RELATIONS_OF_ALL, type Relation } from './tables/relations.ts';
 import { ADULTS, type Surveyed } from './tables/surveys.ts';
 import { type Cm, cm, inches } from './units.ts';
 import { MEASUREMENTS, type Measurement, TABLES, type Table } from './words.ts';
@@ -52,6 +52,7 @@ export function councilMeasure(measurement: Measurement): CouncilMeasure | undef
     case 'neck':
     case 'head':
     case 'front length':
+    case 'bust span':
     case 'height':
       return undefined;
     default:
@@ -92,7 +93,8 @@ export function besides(measurement: Measurement, value: Cm, body: Body): readon
 }
 
 const RANGES = byTable((table) => {
-  const range = (m: Measurement) => rangeFromTables(m, table);
+  const range = (m: Measurement) =>
+    m === 'bust span' ? shareOfRange(BUST_SPAN, rangeFromTables('bust', table)) : rangeFromTables(m, table);
   return Object.fromEntries(MEASUREMENTS.map((m) => [m, range(m)])) as Record<Measurement, Bounds>;
 });
 
@@ -102,6 +104,11 @@ const RELATED = byTable((table): readonly Relation[] => [
   ...(table === 'children' ? childrenByHeight() : []),
   ...besideBustInSizes(table),
 ]);
+
+/** From the least share of the least to the greatest share of the greatest. */
+function shareOfRange({ low, high }: { low: number; high: number }, of: Bounds): Bounds {
+  return { low: cm(of.low * low), high: cm(of.high * high) };
+}
 
 function rangeFromTables(measurement: Measurement, table: Table): Bounds {
   const source = SHARES_RANGE_OF[measurement] ?? measurement;

@@ -7,6 +7,7 @@ import { HEIGHTS_BY_SIZE } from './tables/children.ts';
 import { COUNCIL, type CouncilSize } from './tables/council.ts';
 import { SHOULDER_ABOVE_NAPE, STANDARD_BUST_DIFFERENCE } from './tables/fit-ease.ts';
 import type { OriginName } from './tables/origin.ts';
+import { BUST_SPAN } from './tables/relations.ts';
 import { ADULTS, CHEST_BANDS, SHARES_OF_HEIGHT } from './tables/surveys.ts';
 import { type Cm, cm, inches } from './units.ts';
 import type { Measurement } from './words.ts';
@@ -20,6 +21,7 @@ export type UsualRule =
   | { readonly by: 'size of this height'; readonly size: string }
   | { readonly by: 'band of chest'; readonly from: Cm; readonly below: Cm }
   | { readonly by: 'share of height' }
+  | { readonly by: 'share of bust' }
   | { readonly by: 'median of all' }
   /** Patterns are drafted for a bust that exceeds the upper bust by so much. */
   | { readonly by: 'standard difference' };
@@ -51,6 +53,8 @@ export function usual(measurement: Measurement, body: Body): Usual | undefined {
     case 'wrist':
     case 'neck':
       return byChestBand(measurement, body) ?? medianOfAll(measurement, body);
+    case 'bust span':
+      return byShareOfBust(body);
     case 'head':
       return medianOfAll(measurement, body);
     case 'front length':
@@ -147,6 +151,15 @@ function byChestBand(measurement: 'wrist' | 'neck' | 'hip', { table, known }: Bo
   if (band === undefined) return undefined;
   const rule = { by: 'band of chest', from: cm(band.from), below: cm(band.below) } as const;
   return taken(measurement, 'median of this chest', band[measurement], 'soldiers', rule);
+}
+
+function byShareOfBust({ known }: Body): Usual | undefined {
+  if (known.bust === undefined) return undefined;
+  const given = {
+    a: quantity('bust', known.bust, 'cm'),
+    b: quantity('bust point to bust point, share of the bust', BUST_SPAN.usual, 'ratio'),
+  };
+  return result([workOut('bust span', 'a * b', given, { unit: 'cm' })], 'trade', { by: 'share of bust' });
 }
 
 function medianOfAll(measurement: Measurement, { table }: Body): Usual | undefined {

@@ -45,6 +45,7 @@ export const MEASUREMENTS = [
   'neck',
   'head',
   'cross back',
+  'bust span',
   'armhole depth',
   'back length',
   'front length',

@@ -79,6 +79,7 @@ describe('an improbable measurement', () => {
     ['arm length', 55, { height: 165 }, 'height'],
     ['back length', 52, { height: 150 }, 'height'],
     ['upper bust', 70, { bust: 110 }, 'bust'],
+    ['bust span', 30, { bust: 96 }, 'bust'],
     ['front length', 65, { 'back length': 42 }, 'back length'],
     ['upper arm', 22, { waist: 150 }, 'waist'],
   ] as const)('is asked again beside another: %s %d with %o', (of, value, known, other) => {
@@ -116,6 +117,7 @@ describe('checking', () => {
       neck: 37,
       head: 56,
       'cross back': 37,
+      'bust span': 19,
       'armhole depth': 19,
       'back length': 42,
       'front length': 45,

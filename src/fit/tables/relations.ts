@@ -68,8 +68,12 @@ export const RELATIONS: readonly Relation[] = [
   { table: 'men', of: 'arm length', to: 'height', low: 0.2994 - DROP.men, high: 0.3758 - DROP.men, within: [149.1, 199.3], origin: 'soldiers' },
 ];
 
+/** From bust point to bust point beside the bust; no survey states it: dressmaking, from memory, and wide. */
+export const BUST_SPAN = { low: 0.15, usual: 0.2, high: 0.27 };
+
 /** For every table; common practice of dressmaking, from memory: wide, and meant to catch slips of the tape alone. */
 export const RELATIONS_OF_ALL: readonly Omit<Relation, 'table' | 'within'>[] = [
   { of: 'upper bust', to: 'bust', low: 0.75, high: 1.1, origin: 'trade' },
   { of: 'front length', to: 'back length', low: 0.85, high: 1.4, origin: 'trade' },
+  { of: 'bust span', to: 'bust', low: BUST_SPAN.low, high: BUST_SPAN.high, origin: 'trade' },
 ];
