@@ -1,0 +1,97 @@
+/**
+ * The shaping strip: a ladder that is climbed while knitting. Each rung is a shaping row with a box to tick, its number
+ * and the count after it; the plain rows lie between the rungs. The stepped edge shows where stitches come or go.
+ */
+import { area, box, type Drawing, line, named, point, rectangle, type Shape, text } from '../draw/drawing.ts';
+import { wrapText } from '../draw/font.ts';
+import { BODY, LEADING, MARGIN, PICTURE_WIDTH, SMALL, STRONG, TITLE } from './picture.ts';
+import { endWords, type Rung, type StripFigures } from './strip-figures.ts';
+import { rowWord } from './words.ts';
+
+/** With more rungs than this a second column is begun, and the columns grow together. */
+const MOST_IN_ONE = 12;
+const PITCH = 34;
+const BOX = 13;
+
+/** Where things lie across a column. */
+interface Column {
+  readonly left: number;
+  readonly stairs: number;
+  readonly width: number;
+}
+
+export function drawStrip(strip: StripFigures): Drawing {
+  const room = PICTURE_WIDTH - 2 * MARGIN;
+  const title = wrapText(strip.title, room, TITLE.size, 'bold');
+  const words = wrapText(strip.words, room, SMALL.size);
+  const count = strip.rungs.length;
+  const perColumn = count > MOST_IN_ONE ? Math.ceil(count / 2) : count;
+  const below = 26 + 21 * (title.length - 1);
+  const header = below + LEADING * words.length + 36;
+  const foot = header + 16 + PITCH * (perColumn + 1);
+  const shapes = [
+    ...title.map((t, i) => text(t, point(MARGIN, 26 + 21 * i), TITLE)),
+    ...words.map((w, i) => text(w, point(MARGIN, below + 4 + LEADING * (i + 1)), SMALL)),
+    text('read upwards ↑', point(MARGIN, header), SMALL),
+    ...(count > MOST_IN_ONE ? [0, 1] : [0]).flatMap((nth) => ladder(strip, nth, perColumn, header, foot)),
+  ];
+  return { width: PICTURE_WIDTH, height: foot + 30, shapes };
+}
+
+/** One column of rungs with a line at its foot and one at its head. */
+function ladder(strip: StripFigures, nth: number, perColumn: number, header: number, foot: number): Shape[] {
+  const one = strip.rungs.length <= MOST_IN_ONE;
+  const column: Column = { left: MARGIN + nth * 202, stairs: one ? 160 : 66, width: one ? 392 : 190 };
+  const rungs = strip.rungs.slice(nth * perColumn, (nth + 1) * perColumn);
+  const y = (k: number) => foot - PITCH * (k + 1);
+  const x = numbersAt(column);
+  const last = (nth + 1) * perColumn >= strip.rungs.length;
+  const before = strip.rungs[nth * perColumn - 1]?.after ?? strip.from;
+  return [
+    ...stairs(strip, rungs, column, y, foot),
+    text(rowWord(strip.worked, 1), point(x, header), SMALL),
+    text('then', point(column.left + column.width, header), { ...SMALL, anchor: 'end' }),
+    text(`${nth === 0 ? 'start' : 'go on'}: ${before} sts`, point(x, foot + 14), SMALL),
+    ...rungs.flatMap((rung, k) => rungShapes(rung, column, y(k))),
+    ...(last ? [text(endWords(strip), point(x, y(rungs.length) + 16), SMALL)] : []),
+  ];
+}
+
+function numbersAt({ left, stairs }: Column): number {
+  return left + BOX + 8 + stairs + 10;
+}
+
+function rungShapes(rung: Rung, column: Column, y: number): Shape[] {
+  const x = numbersAt(column);
+  const right = column.left + column.width;
+  return [
+    named('tick', rectangle('ground', 'tick', box(column.left, y - BOX / 2, BOX, BOX))),
+    text(String(rung.row), point(x, y + 5), { ...STRONG, name: 'row' }),
+    text(`${rung.after} sts`, point(right, y + 5), { ...BODY, anchor: 'end', name: 'after' }),
+    ...(rung.plainBefore === 0
+      ? []
+      : [text(`${rung.plainBefore} plain`, point(x, y + PITCH / 2 + 5), SMALL)]),
+  ];
+}
+
+/** The edge of the fabric, one step at each rung; the width of a step is not to scale. */
+function stairs(
+  strip: StripFigures,
+  rungs: readonly Rung[],
+  { left, stairs: room }: Column,
+  y: (k: number) => number,
+  foot: number,
+): Shape[] {
+  const step = (room - 14) / rungs.length;
+  const grows = (strip.rungs.at(-1)?.after ?? 0) > strip.from;
+  const start = left + BOX + 8;
+  const at = (k: number) => start + 14 + step * (grows ? k : rungs.length - k);
+  const head = y(rungs.length) + 10;
+  const edge = [
+    point(at(0), foot),
+    ...rungs.flatMap((_, k) => [point(at(k), y(k)), point(at(k + 1), y(k))]),
+    point(at(rungs.length), head),
+  ];
+  const fabric = [point(start, foot), ...edge, point(start, head)];
+  return [area('fabric', null, fabric), named('edge', line('yours', ...edge))];
+}
