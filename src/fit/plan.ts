@@ -149,6 +149,8 @@ export interface Cannot {
   readonly unit: LengthUnit;
   readonly because: readonly Phrase[];
   readonly instead: readonly Phrase[];
+  /** The figures of both, so that they can be checked by hand. */
+  readonly workings: readonly WorkingLine[];
 }
 
 export type Outcome = { readonly kind: 'plan'; readonly plan: Plan } | Cannot;
