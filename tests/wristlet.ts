@@ -45,7 +45,7 @@ questions:
     unknown: { waits: 'The rows wait.' }
 `;
 
-const CANNOT: Cannot = { kind: 'cannot', unit: 'cm', because: [], instead: [] };
+const CANNOT: Cannot = { kind: 'cannot', unit: 'cm', because: [], instead: [], workings: [] };
 
 export function wristlet(): Flows {
   const calculations = { results: { nothing: () => CANNOT }, suggestions: {} };

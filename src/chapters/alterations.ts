@@ -6,7 +6,7 @@ import { type Cannot, type Part, phrase } from '../fit/plan.ts';
 import { type SleeveCannot, shapeSleeve } from '../fit/sleeve.ts';
 import { sleevePart } from '../fit/sleeve-steps.ts';
 import { type Cm, cm } from '../fit/units.ts';
-import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
+import { quantity, workOut } from '../fit/working.ts';
 import { fitOf } from './body-known.ts';
 import { bodyFigures, sleeveFigures } from './figures.ts';
 import { type Ledger, take, takeLength } from './ledger.ts';
@@ -15,7 +15,7 @@ import { ownGauge } from './own-gauge.ts';
 /** A part of the plan; or why it cannot be made; or undefined where figures are missing (they are entered as waiting). */
 export type Altered = Part | CannotAlter | undefined;
 
-export type CannotAlter = Omit<Cannot, 'unit'> & { readonly workings: readonly WorkingLine[] };
+export type CannotAlter = Omit<Cannot, 'unit'>;
 
 export function sleeveAltered(book: Ledger): Altered {
   const figures = sleeveFigures(book);

@@ -41,6 +41,7 @@ export function missing(book: Ledger): Outcome {
       ...book.waiting.map((w) => phrase('cannot: waits', { what: w })),
     ],
     instead: [phrase('instead: answer the open questions')],
+    workings: [],
   };
 }
 

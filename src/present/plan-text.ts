@@ -155,6 +155,9 @@ export function cannotText(cannot: Cannot, options: TextOptions): string {
     'This cannot be planned.',
     ...cannot.because.map((p) => `Because: ${wordPhrase(p, voice)}`),
     ...cannot.instead.map((p) => `What you can do: ${wordPhrase(p, voice)}`),
+    ...(options.workings && cannot.workings.length > 0
+      ? [WORKINGS, ...unique(cannot.workings.map((w) => `- ${wordWorking(w, voice)}`))]
+      : []),
   ].join('\n')}\n`;
 }
 

@@ -7,7 +7,7 @@ import { loadBook } from '../../src/flow/load.ts';
 
 const FOLDER = join(import.meta.dirname, '../faults');
 const CALCULATIONS: Calculations = {
-  results: { sum: () => ({ kind: 'cannot', unit: 'cm', because: [], instead: [] }) },
+  results: { sum: () => ({ kind: 'cannot', unit: 'cm', because: [], instead: [], workings: [] }) },
   suggestions: { guess: () => [] },
 };
 const names = readdirSync(FOLDER)

@@ -63,7 +63,7 @@ const CHECK: Reply = {
 };
 const OUTCOME: Reply = {
   reply: 'outcome',
-  outcome: { kind: 'cannot', unit: 'cm', because: [], instead: [] },
+  outcome: { kind: 'cannot', unit: 'cm', because: [], instead: [], workings: [] },
   buttons: [{ label: 'Change an answer', send: 'review' }],
 };
 const SCREENS = [FOR_WHOM, EDGES, WRIST, LENGTH];

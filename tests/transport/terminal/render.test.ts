@@ -87,7 +87,7 @@ describe('a reply as text', () => {
   });
 
   it('shows the outcome in its wording, and how to go on from there', () => {
-    const outcome = { kind: 'cannot', unit: 'cm', because: [], instead: [] } as const;
+    const outcome = { kind: 'cannot', unit: 'cm', because: [], instead: [], workings: [] } as const;
     expect(read({ reply: 'outcome', outcome, buttons: [] })).toBe(
       [
         'Cast on 40 stitches.',
