@@ -7,6 +7,7 @@ import {
   edging,
   finishedLength,
   finishedWidth,
+  fromTo,
   heightLine,
   pieceChange,
   plain,
@@ -156,7 +157,9 @@ function waistPlain(body: BodyShaping, section: BodySection, eased: WorkingLine 
   return step(pieceName(body), phrase('where: at the waist'), {
     worked: body.ask.gauge.worked,
     instead: [plain(section.stretch.rows, section.from, ask.gauge)],
-    check: checkWidth(width, true),
+    check: phrase(ask.gauge.worked === 'round' ? 'check: width around' : 'check: width of both', {
+      width: width.result,
+    }),
     notes: [
       ...(waist === null ? [] : [waist.neighbours]),
       phrase('note: plain at the waist is common practice'),
@@ -181,10 +184,10 @@ function shaped(body: BodyShaping, section: BodySection, last: boolean): Step {
   const height = heightLine('length of this section', section.stretch.rows, ask.gauge);
   return step(pieceName(body), phrase(ask.direction === 'up' ? where[0] : where[1]), {
     worked: body.ask.gauge.worked,
-    pattern: phrase('pattern: from a count to a count', {
-      from: quantity('stitches', ask.direction === 'up' ? ask.pattern.hem : ask.pattern.bust, 'stitches'),
-      to: quantity('stitches', ask.direction === 'up' ? ask.pattern.bust : ask.pattern.hem, 'stitches'),
-    }),
+    pattern:
+      ask.direction === 'up'
+        ? fromTo(ask.pattern.hem, ask.pattern.bust)
+        : fromTo(ask.pattern.bust, ask.pattern.hem),
     instead: [
       ...(made?.instead ?? []),
       ...(section.spacing === null ? [plain(section.stretch.rows, section.to, ask.gauge)] : []),

@@ -32,6 +32,7 @@ export const PHRASES = [
   // What the pattern says
   'pattern: cast on',
   'pattern: from a count to a count',
+  'pattern: straight on a count',
   'pattern: straight for a length',
   'pattern: gauge',
   'pattern: upper arm',
@@ -48,6 +49,7 @@ export const PHRASES = [
   // How to check
   'check: width',
   'check: width around',
+  'check: width of both',
   'check: length so far',
   'check: length in all',
   // Notes

@@ -6,6 +6,7 @@ import {
   edging,
   finishedLength,
   finishedWidth,
+  fromTo,
   heightLine,
   pieceChange,
   say,
@@ -80,10 +81,7 @@ function armStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
   const length = heightLine('sleeve from cuff edge to underarm', sleeve.inAll.result.value, ask.gauge);
   return step('sleeve', phrase(up ? 'where: cuff to underarm' : 'where: underarm to cuff'), {
     worked: sleeve.ask.gauge.worked,
-    pattern: phrase('pattern: from a count to a count', {
-      from: quantity('stitches', from, 'stitches'),
-      to: quantity('stitches', to, 'stitches'),
-    }),
+    pattern: fromTo(from, to),
     instead: [...(up ? [] : [{ do: 'begin with' as const, stitches: counts.upperArm }]), ...made.instead],
     check: phrase('check: length in all', { length: length.result }),
     notes: [...(sleeve.upperArm === null ? [] : [sleeve.upperArm.neighbours]), ...made.notes],

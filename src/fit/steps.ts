@@ -74,6 +74,14 @@ export function checkWidth(line: WorkingLine, around: boolean): Phrase {
   return phrase(around ? 'check: width around' : 'check: width', { width: line.result });
 }
 
+/** What the pattern does between two counts: it changes, or goes straight on. */
+export function fromTo(from: Stitches, to: Stitches): Phrase {
+  const [a, b] = [quantity('stitches', from, 'stitches'), quantity('stitches', to, 'stitches')];
+  return from === to
+    ? phrase('pattern: straight on a count', { count: a })
+    : phrase('pattern: from a count to a count', { from: a, to: b });
+}
+
 /** The edging; nothing where it has no rows. */
 export function edging(count: number, on: Stitches, gauge: Gauge): Instruction[] {
   const length = cm(count / gauge.rows.perCm);

@@ -35,6 +35,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'where: underarm to cuff': 'From the underarm to the cuff',
   'where: sleeve top': 'The top of the sleeve',
   'pattern: cast on': 'cast on {count}.',
+  'pattern: straight on a count': 'knit straight on {count}.',
   'pattern: from a count to a count': 'go from {from} to {to}.',
   'pattern: straight for a length':
     'knit straight until the body measures {length}; at your [gauge] that is {rows}.',
@@ -53,6 +54,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'do: fewer rows than the pattern': 'That is {rows} fewer than the pattern.',
   'do: as many rows as the pattern': 'That is as many as in the pattern.',
   'check: width': 'laid flat, the piece is {width} wide between its edge stitches.',
+  'check: width of both': 'front and back together measure {width} all round.',
   'check: width around': 'it measures {width} all round.',
   'check: length so far': 'this part is {length} long.',
   'check: length in all': 'it is {length} long in all, edging included.',
