@@ -63,9 +63,12 @@ export interface CompiledFlow {
 
 export type Flows = ReadonlyMap<string, CompiledFlow>;
 
+/** Every flow of the book, in the order in which they are offered. */
 export function compileBook(book: Book, calculations: Calculations, fits: Fits): Flows {
   return new Map(
-    [...book.flows.values()].map((file) => [file.id, compileFlow(file, book, calculations, fits)]),
+    [...book.flows.values()]
+      .sort((a, b) => a.place - b.place)
+      .map((file) => [file.id, compileFlow(file, book, calculations, fits)]),
   );
 }
 

@@ -27,14 +27,20 @@ export interface Book {
 }
 
 /** Faults that may only come of a file that could not be read itself. */
-const ABOUT_OTHERS: ReadonlySet<Fault['code']> = new Set(['unknown question', 'unknown flow', 'condition too early']);
+const ABOUT_OTHERS: ReadonlySet<Fault['code']> = new Set([
+  'unknown question',
+  'unknown flow',
+  'condition too early',
+]);
 
 /** Reads the files into a book. Throws FlowFaults, which lists everything that is wrong. */
 export function loadBook(texts: readonly FlowText[], calculations: Calculations): Book {
   const faults: Fault[] = [];
   const sheets = texts.flatMap((text) => readSheet(text, faults));
   const unread = sheets.length < texts.length;
-  faults.push(...checkBook(sheets, calculations).filter((fault) => !(unread && ABOUT_OTHERS.has(fault.code))));
+  faults.push(
+    ...checkBook(sheets, calculations).filter((fault) => !(unread && ABOUT_OTHERS.has(fault.code))),
+  );
   if (faults.length > 0) throw new FlowFaults(faults);
   return {
     flows: new Map(sheets.map((s) => [s.flow.id, s.flow])),

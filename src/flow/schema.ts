@@ -77,6 +77,7 @@ export const flowSchema = z
     title: z.string().min(1).max(60),
     wish: z.string().min(1).max(100).describe('what a knitter would say she wants'),
     intro: text,
+    place: z.int().default(50).describe('where it stands in the list of flows; lower comes first'),
     result: z.string().describe('the calculation that makes the plan'),
     steps: z.array(step).min(1),
     questions: z.record(id, questionSchema).default({}),
