@@ -5,6 +5,7 @@ import type { Measurement, Table } from '../fit/words.ts';
 import { TABLES } from '../fit/words.ts';
 import { type Answer, type Answers, choiceOf, type Typed, valueGiven } from '../flow/answer.ts';
 import type { Question } from '../flow/schema.ts';
+import { exampleFor } from './example.ts';
 import type { PendingOption } from './session.ts';
 
 export type BodyVerdict =
@@ -52,7 +53,7 @@ export function checkBody(
 }
 
 function impossible(question: Question, { value, low, high }: Impossible, unit: LengthUnit): string {
-  return `${formatLength(value, unit)} cannot be right for this: ${lower(question.short)} lies between ${formatLength(low, unit)} and ${formatLength(high, unit)} in the published tables, widened. Please measure again and type it like this: ${question.example}`;
+  return `${formatLength(value, unit)} cannot be right for this: ${lower(question.short)} lies between ${formatLength(low, unit)} and ${formatLength(high, unit)} in the published tables, widened. Please measure again and type it like this: ${exampleFor(question, unit)}`;
 }
 
 function improbable({ value, because, usual }: Improbable, unit: LengthUnit): string {

@@ -4,6 +4,7 @@ import type { Answer, Value } from '../flow/answer.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { Asked } from '../flow/compile.ts';
 import type { Question } from '../flow/schema.ts';
+import { exampleFor } from './example.ts';
 import { readChoice, readChoices } from './read/choice.ts';
 import { readRows, readStitches } from './read/count.ts';
 import { readEase } from './read/ease.ts';
@@ -24,7 +25,7 @@ export function hear(asked: Asked, text: string): Heard<Value> {
 
 function readKind({ question, answers, offered }: Asked, text: string): Heard<Value> {
   const unit = answers.unit === undefined ? undefined : unitOf(answers);
-  const { example } = question;
+  const example = exampleFor(question, unit ?? 'cm');
   switch (question.kind) {
     case 'choice':
       return as(readChoice(text, question.choices ?? []), (choice) => ({ kind: 'choice', choice }));
@@ -143,7 +144,7 @@ function withinBounds(
       : most === undefined
         ? `at least ${bound(least)}`
         : `${bound(least)} to ${bound(most)}`;
-  return refused('out of range', { what: range, example: question.example });
+  return refused('out of range', { what: range, example: exampleFor(question, unit) });
 }
 
 /** The figure that least and most are about. */

@@ -2,6 +2,7 @@
 import type { LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { Stop } from '../flow/compile.ts';
+import { exampleFor } from './example.ts';
 import type { Command } from './read/command.ts';
 import {
   accept,
@@ -165,7 +166,7 @@ function explain(scene: Scene, which: 'why' | 'how'): Turn {
     explained(
       which === 'why'
         ? question.why
-        : `${question.how}${picture}\nAn answer looks like this: ${question.example}`,
+        : `${question.how}${picture}\nAn answer looks like this: ${exampleFor(question, unitOf(answersOf(scene.session.log)))}`,
     ),
   ]);
 }

@@ -2,6 +2,7 @@
 import { formatLength, type LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
+import { exampleFor } from './example.ts';
 import type { Button, Reply, ReviewLine } from './message.ts';
 import { answersOf, type Session } from './session.ts';
 import { showAnswer, showValue } from './shown.ts';
@@ -53,7 +54,7 @@ function ask(flow: CompiledFlow, session: Session, stop: Stop): Reply {
     progress: { number: at + 1, toGo: open.length },
     buttons: [...choiceButtons(stop), ...likely(flow, stop, session)],
     several: question.kind === 'choices',
-    example: question.example,
+    example: exampleFor(question, unitOf(answers)),
     help: [...(at > 0 ? [BACK] : []), WHY, HOW, UNKNOWN, PAUSE],
   };
 }
