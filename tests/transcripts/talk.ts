@@ -1,4 +1,7 @@
 /** A conversation through the terminal, line by line, with a desk on a store of its own; read back as one text. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { PassThrough, Writable } from 'node:stream';
 import { openDesk } from '../../src/desk.ts';
 import { loadFlows } from '../../src/library.ts';
@@ -9,8 +12,9 @@ import { runTerminal } from '../../src/transport/terminal/terminal.ts';
 const flows = loadFlows();
 
 /** What is on the screen after these lines were typed. The first line picks the flow. */
-export async function talk(lines: readonly string[], file = ':memory:'): Promise<string> {
-  const store = openStore(file);
+export async function talk(lines: readonly string[]): Promise<string> {
+  const folder = mkdtempSync(join(tmpdir(), 'easewright-talk-'));
+  const store = openStore(join(folder, 'talk.sqlite'));
   const input = new PassThrough();
   const shown: string[] = [];
   const output = new Writable({
@@ -38,5 +42,6 @@ export async function talk(lines: readonly string[], file = ':memory:'): Promise
   input.end(`${lines.join('\n')}\n`);
   await running;
   store.close();
+  rmSync(folder, { recursive: true });
   return shown.join('');
 }
