@@ -2,6 +2,7 @@
 import type { Calculations } from '../flow/calculations.ts';
 import { bodyResult, easeResult } from './body.ts';
 import { sizeResult } from './size.ts';
+import { spacingResult } from './spacing.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 import { swatchResult } from './swatch.ts';
 import { lengthResult, sleeveResult, waistResult, wholeResult } from './whole.ts';
@@ -16,6 +17,7 @@ export const CALCULATIONS: Calculations = {
     length: lengthResult,
     waist: waistResult,
     whole: wholeResult,
+    spacing: spacingResult,
   },
   suggestions: SUGGESTIONS,
 };

@@ -2,7 +2,7 @@
 
 import type { Count } from '../fit/gauge.ts';
 import type { Assumption } from '../fit/plan.ts';
-import { type Cm, formatLength, type Stitches, stitches } from '../fit/units.ts';
+import { type Cm, formatLength, type Rows, rows, type Stitches, stitches } from '../fit/units.ts';
 import type { AnswerKind, Value } from '../flow/answer.ts';
 import type { Sheet, Suggestion } from '../flow/calculations.ts';
 
@@ -101,6 +101,11 @@ export function takeLength(book: Ledger, id: string): Cm | undefined {
 export function takeStitches(book: Ledger, id: string): Stitches | undefined {
   const count = take(book, id, 'stitches')?.count;
   return count === undefined ? undefined : stitches(count);
+}
+
+export function takeRows(book: Ledger, id: string): Rows | undefined {
+  const count = take(book, id, 'rows')?.count;
+  return count === undefined ? undefined : rows(count);
 }
 
 export function takeChoice(book: Ledger, id: string): string | undefined {

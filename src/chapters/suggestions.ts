@@ -55,6 +55,8 @@ export const SUGGESTIONS: Readonly<Record<string, Suggest>> = {
     return [{ value: { kind: 'choice', choice: flat ? 'flat' : 'round' }, from: 'as the body is knitted' }];
   },
   'womens table': fixedChoice('women', 'the widest table'),
+  'flat both edges': fixedChoice('flat', 'a common way'),
+  'no rows': () => [{ value: { kind: 'rows', count: 0 }, from: 'none' }],
   'classic fit': fixedChoice('classic', 'the middle of the fits'),
   'hem round': fixedChoice('up_round', 'a common way'),
   'cuff flat': fixedChoice('up_flat', 'a common way'),

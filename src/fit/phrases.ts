@@ -9,6 +9,7 @@ export const PHRASES = [
   'summary: sleeve',
   'summary: length',
   'summary: waist',
+  'summary: spacing',
   // Where a step lies
   'where: the size',
   'where: the fabric',
@@ -29,6 +30,7 @@ export const PHRASES = [
   'where: cuff to underarm',
   'where: underarm to cuff',
   'where: sleeve top',
+  'where: the section',
   // What the pattern says
   'pattern: cast on',
   'pattern: from a count to a count',
@@ -63,6 +65,8 @@ export const PHRASES = [
   'note: way out, wrong side too',
   'note: way out, longer',
   'note: way out, count within reach',
+  'note: way out, count alone',
+  'note: row 1 is a right-side row',
   'note: plain at the waist is common practice',
   'note: hand must pass',
   'note: how sure',

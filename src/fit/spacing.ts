@@ -192,7 +192,10 @@ function explain(
     { a: change.result, b: quantity('stitches a shaping row', ask.perRow, 'stitches') },
     { unit: 'times' },
   );
-  if (times === 0) return [change];
+  if (times === 0) {
+    const plain = quantity('rows of the section', ask.rows, 'rows');
+    return [change, shapings, workOut('rows to work plain', 'a', { a: plain }, { unit: 'rows' })];
+  }
   const end = quantity('last row that may carry shaping', last, 'rows');
   const label = 'rows from the first interval to the last shaping row';
   const shared =

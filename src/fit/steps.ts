@@ -106,15 +106,31 @@ export function shaping(
 ): { instead: Instruction[]; notes: Phrase[]; workings: readonly WorkingLine[] } {
   if (spacing.kind === 'spaced') {
     const instead: Instruction[] = [{ do: 'shape', spaced: spacing, at }];
-    return { instead, notes: [], workings: [...spacing.workings, ...atEachPlace(spacing, at)] };
+    return { instead, notes: [], workings: shapeLines(spacing, at) };
   }
+  const { why, ways, workings } = noSpacing(spacing, (count) =>
+    widthLine('end of the section', count, gauge, edge),
+  );
+  return { instead: [], notes: [why, ...ways], workings };
+}
+
+/** Why a section cannot be shaped as asked, and the ways out, with their widths where a gauge is known. */
+export function noSpacing(
+  spacing: NoMultiple | TooFewRows,
+  width: ((count: Stitches) => WorkingLine) | null,
+): { why: Phrase; ways: Phrase[]; workings: WorkingLine[] } {
   const why = spacing.kind === 'too few rows' ? tooFew(spacing) : undivided(spacing);
-  const ways = spacing.alternatives.map((a) => wayOut(a, gauge, edge));
+  const ways = spacing.alternatives.map((a) => wayOut(a, width));
   return {
-    instead: [],
-    notes: [why.note, ...ways.map((w) => w.note)],
+    why: why.note,
+    ways: ways.map((w) => w.note),
     workings: [why.working, ...ways.flatMap((w) => w.workings)],
   };
+}
+
+/** The workings of a shape instruction. */
+export function shapeLines(spaced: Spaced, at: ShapedAt): WorkingLine[] {
+  return [...spaced.workings, ...atEachPlace(spaced, at)];
 }
 
 function atEachPlace(spaced: Spaced, at: ShapedAt): WorkingLine[] {
@@ -146,27 +162,39 @@ function undivided({ change, perRow }: NoMultiple): { note: Phrase; working: Wor
 
 function wayOut(
   { way, spaced }: Alternative,
-  gauge: Gauge,
-  edge: number,
+  widthOf: ((count: Stitches) => WorkingLine) | null,
 ): { note: Phrase; workings: WorkingLine[] } {
-  const width = widthLine('end of the section', spaced.to, gauge, edge);
+  const width = widthOf?.(spaced.to);
   const gaps = {
     times: quantity('shaping rows', spaced.shaping.length, 'times'),
     change: quantity('stitches a shaping row', spaced.perRow, 'stitches'),
     rows: quantity('rows', spaced.rows, 'rows'),
     end: quantity('stitches at the end', spaced.to, 'stitches'),
-    width: width.result,
   };
-  return { note: phrase(WAYS_OUT[way], gaps), workings: [width, ...spaced.workings] };
+  if (width === undefined) return { note: phrase(WAYS_OUT[way].bare, gaps), workings: [...spaced.workings] };
+  return {
+    note: phrase(WAYS_OUT[way].wide, { ...gaps, width: width.result }),
+    workings: [width, ...spaced.workings],
+  };
 }
 
-const WAYS_OUT: Readonly<Record<Alternative['way'], PhraseName>> = {
-  'more stitches a row': 'note: way out, more stitches a row',
-  'wrong-side rows too': 'note: way out, wrong side too',
-  'longer section': 'note: way out, longer',
-  'count within reach': 'note: way out, count within reach',
-  'nearest count': 'note: way out, count within reach',
+const COUNT_ALONE = {
+  wide: 'note: way out, count within reach',
+  bare: 'note: way out, count alone',
+} as const;
+
+/** By whether the width of the count at the end is known. */
+const WAYS_OUT: Readonly<Record<Alternative['way'], Readonly<Record<'wide' | 'bare', PhraseName>>>> = {
+  'more stitches a row': both('note: way out, more stitches a row'),
+  'wrong-side rows too': both('note: way out, wrong side too'),
+  'longer section': both('note: way out, longer'),
+  'count within reach': COUNT_ALONE,
+  'nearest count': COUNT_ALONE,
 };
+
+function both(name: PhraseName) {
+  return { wide: name, bare: name };
+}
 
 /** A finished width around, with the range that the swatch allows. `pieces` of this count go round. */
 export function finishedWidth(

@@ -15,6 +15,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'summary: sleeve': 'Your sleeve, with its shaping spaced over your length.',
   'summary: length': 'Your body, at your length.',
   'summary: waist': 'Your body, drawn in at the waist.',
+  'summary: spacing': 'The shaping, shared out over the rows.',
   'where: the size': 'Which size to follow',
   'where: the fabric': 'Your fabric',
   'where: the body': 'The measurements',
@@ -34,6 +35,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'where: cuff to underarm': 'From the cuff to the underarm',
   'where: underarm to cuff': 'From the underarm to the cuff',
   'where: sleeve top': 'The top of the sleeve',
+  'where: the section': 'The section to shape',
   'pattern: cast on': 'cast on {count}.',
   'pattern: straight on a count': 'knit straight on {count}.',
   'pattern: from a count to a count': 'go from {from} to {to}.',
@@ -74,6 +76,9 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'note: way out, wrong side too': 'Shape on wrong-side rows too: {times#} shaping rows, ending with {end}.',
   'note: way out, longer': 'Make this section {rows} long: {times#} shaping [rows], ending with {end}.',
   'note: way out, count within reach': 'Stop at {end} ({width}): {times#} shaping [rows].',
+  'note: way out, count alone': 'Stop at {end}: {times#} shaping [rows].',
+  'note: row 1 is a right-side row':
+    'Row 1 is the first row of this section, with the right side facing you. So every shaping row is a right-side row.',
   'note: plain at the waist is common practice':
     'A short plain stretch at the waist is common practice: it lets the fabric turn without a kink.',
   'note: hand must pass': 'Check that your hand passes through before you go on.',

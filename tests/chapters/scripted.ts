@@ -1,0 +1,108 @@
+/** Interviews answered from a script, and what their plans state. */
+import { expect } from 'vitest';
+import type { Cannot, Instruction, Outcome, Plan, Step } from '../../src/fit/plan.ts';
+import { parsePlan } from '../../src/fit/plan-schema.ts';
+import { evaluate, type WorkingLine } from '../../src/fit/working.ts';
+import { loadFlows } from '../../src/library.ts';
+import { cannotText, planText } from '../../src/present/plan-text.ts';
+import { formatNumber, inUnit } from '../../src/present/quantity.ts';
+import { runScript } from '../../src/transport/script/run.ts';
+
+const flows = loadFlows();
+const PLAIN = { dialect: 'us', workings: false } as const;
+
+/** What is typed at each question; a list where a reading is confirmed. */
+export type Typed = Readonly<Record<string, string | readonly string[]>>;
+
+export function flowOf(id: string) {
+  const flow = flows.get(id);
+  if (flow === undefined) throw new Error(`there is no flow '${id}'`);
+  return flow;
+}
+
+export function outcomeOf(id: string, typed: Typed): Outcome {
+  const script = Object.fromEntries(Object.entries(typed).map(([k, v]) => [k, [v].flat()]));
+  const run = runScript(flowOf(id), script);
+  if (run.result !== 'outcome') throw new Error(`no outcome: ${JSON.stringify(run)}`);
+  return run.outcome;
+}
+
+export function planOf(id: string, typed: Typed): Plan {
+  const outcome = outcomeOf(id, typed);
+  if (outcome.kind !== 'plan') throw new Error(cannotText(outcome, PLAIN));
+  return outcome.plan;
+}
+
+export function cannotOf(id: string, typed: Typed): Cannot {
+  const outcome = outcomeOf(id, typed);
+  if (outcome.kind !== 'cannot') throw new Error(planText(outcome.plan, PLAIN));
+  return outcome;
+}
+
+export function textOf(outcome: Plan | Cannot): string {
+  return 'steps' in outcome ? planText(outcome, PLAIN) : cannotText(outcome, PLAIN);
+}
+
+/** Instructions of one kind, in order. */
+export function instructed<D extends Instruction['do']>(
+  plan: Plan,
+  kind: D,
+): Extract<Instruction, { do: D }>[] {
+  return plan.steps
+    .flatMap((s) => s.instead)
+    .filter((i): i is Extract<Instruction, { do: D }> => i.do === kind);
+}
+
+export function workingNamed(plan: Plan, label: string): WorkingLine {
+  const found = workingsOf(plan).find((w) => w.label === label);
+  if (found === undefined)
+    throw new Error(
+      `no working '${label}' among ${workingsOf(plan)
+        .map((w) => w.label)
+        .join('; ')}`,
+    );
+  return found;
+}
+
+export function workingsOf(outcome: Plan | Cannot): WorkingLine[] {
+  if (!('steps' in outcome)) return [...outcome.workings];
+  return [...outcome.steps.flatMap((s) => s.workings), ...outcome.finished.flatMap((f) => f.workings)];
+}
+
+/** Numbers as they are printed: with a fraction, a decimal point, or neither. */
+const NUMBER = /\d+(?:\.\d+)?[⅛¼⅜½⅝¾⅞]?|[⅛¼⅜½⅝¾⅞]/g;
+
+/**
+ * Every number of the text is in the workings, the sums hold in the reader's unit, and the plan follows its schema.
+ * `names` are figures that are names: sizes, dates.
+ */
+export function expectSound(outcome: Plan | Cannot, names: readonly string[] = []): void {
+  const known = new Set(names);
+  const reader = { unit: outcome.unit, worked: null };
+  for (const line of workingsOf(outcome)) {
+    for (const q of [...Object.values(line.given), line.result])
+      known.add(formatNumber(q, reader).replace('−', ''));
+    const given = Object.entries(line.given).map(
+      ([k, q]) => [k, { ...q, value: inUnit(q.value, q.unit, outcome.unit) }] as const,
+    );
+    const exact = inUnit(line.exact, line.result.unit, outcome.unit);
+    expect(evaluate(line.formula, Object.fromEntries(given)), line.label).toBeCloseTo(exact, 6);
+  }
+  if ('steps' in outcome) {
+    for (const step of outcome.steps) for (const n of schedules(step)) known.add(n);
+    const data = JSON.parse(JSON.stringify(outcome));
+    expect(parsePlan(data)).toEqual(data);
+  }
+  const stated =
+    textOf(outcome)
+      .replace(/^\d+\. /gm, '')
+      .match(NUMBER) ?? [];
+  expect([...new Set(stated)].filter((n) => !known.has(n))).toEqual([]);
+}
+
+/** The rows of a schedule and the counts after them are the schedule's own workings. */
+function schedules({ instead }: Step): string[] {
+  return instead.flatMap((i) =>
+    i.do === 'shape' ? i.spaced.shaping.flatMap((s) => [String(s.row), String(s.after)]) : [],
+  );
+}
