@@ -98,10 +98,16 @@ function strangers(flow: CompiledFlow, script: Script): Refusal[] {
   );
 }
 
+/** How a reading is confirmed in a file: with a yes, or with the one that is meant. */
+function toConfirm({ buttons }: Extract<Reply, { reply: 'check' }>): string {
+  const sent = buttons.map((b) => b.send).filter((send) => send !== 'no');
+  return `answer with a list: what you typed, then ${sent.map((s) => `"${s}"`).join(' or ')}`;
+}
+
 function reasonOf(replies: readonly Reply[]): string {
   const refusal = replies.find((r) => r.reply === 'say' && r.tone === 'refused');
   if (refusal?.reply === 'say') return refusal.text;
   const check = replies.find((r) => r.reply === 'check');
-  if (check?.reply === 'check') return `${check.text} (answer with a list: what you typed, then "yes")`;
+  if (check?.reply === 'check') return `${check.text} (${toConfirm(check)})`;
   return 'This was not taken for an answer.';
 }
