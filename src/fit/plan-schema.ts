@@ -3,11 +3,14 @@
  * read plans: for every section its rows, the shaping rows, and the counts before and after.
  */
 import * as z from 'zod';
+import { EDGES } from './edge-shaping.ts';
 import { PHRASES } from './phrases.ts';
-import { type Plan, SHAPED_AT } from './plan.ts';
+import { NAMED_EDGES, type Plan, SHAPED_AT } from './plan.ts';
+import { CHANGES } from './row.ts';
 import { EFFORTS } from './size.ts';
 import { CARRIERS } from './spacing.ts';
 import { LENGTH_UNITS } from './units.ts';
+import { WEDGE_SIDES, WEDGES } from './wedge-base.ts';
 import { DIRECTIONS, FITS, LEVELS, MEASUREMENTS, PIECES, REGIONS, WORKED } from './words.ts';
 import { QUANTITY_UNITS } from './working.ts';
 
@@ -74,7 +77,72 @@ const comparedFit = z.strictObject({
   nearest: z.strictObject({ label: z.string(), bust: cm }).nullable(),
 });
 
-const instruction = z
+const segment: z.ZodType = z
+  .lazy(() =>
+    z.discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('edge'), stitches }),
+      z.strictObject({ kind: z.literal('plain'), stitches }),
+      z.strictObject({ kind: z.literal('change'), change: z.enum(CHANGES) }),
+      z.strictObject({ kind: z.literal('repeat'), times: z.int().min(1), of: z.array(segment) }),
+    ]),
+  )
+  .meta({ id: 'segment', description: 'a part of one row, in the order of knitting' });
+
+const boundary = z
+  .int()
+  .describe('stitches before it, from where right-side rows or rounds begin; negative: before the join');
+const marker = z.enum(['start', 'end', 'centre']);
+
+const wedge = z
+  .strictObject({
+    kind: z.literal('wedge'),
+    purpose: z.enum(WEDGES),
+    place: z.strictObject({
+      level: z.enum(LEVELS),
+      rows: z.int().describe('rows after the level is reached; before it where negative'),
+      point: z.enum(['begins', 'is complete']),
+    }),
+    worked: z.enum(WORKED),
+    sides: z.enum(WEDGE_SIDES),
+    order: z.enum(['shortening', 'lengthening']),
+    needle: stitches,
+    markers: z.array(z.strictObject({ name: marker, at: boundary })),
+    firstRow: z.enum(['right side', 'wrong side']),
+    rows: rows.describe('short rows, and by how many rows the deepest part outgrows the rest'),
+    asked: cm,
+    depth: cm,
+    turns: z.array(
+      z.strictObject({
+        row: rows.describe('short row that ends with this turn, counted from 1'),
+        side: z.enum(['start', 'end']),
+        marker,
+        way: z.enum(['before', 'past']),
+        stitches,
+        at: boundary,
+      }),
+    ),
+    steps: z.array(stitches).describe('on each sloped side, outermost first'),
+    flat: stitches.describe('stitches that get the full depth'),
+    closing: z.strictObject({
+      to: z.enum(['end of the row', 'join']),
+      ordinaryRows: z.union([z.literal(0), z.literal(1)]),
+      gaps: z.int(),
+      closed: z.enum(['row by row', 'after the last turn']),
+    }),
+  })
+  .meta({ id: 'wedge' });
+
+const edgeEvent = z.strictObject({
+  row: rows.describe('counted from 1, a right-side row'),
+  edge: z.enum(EDGES).describe('right: where right-side rows begin'),
+  by: z.enum(['bind off', 'decrease', 'increase']),
+  change: z.int().describe('stitches gained, or lost where negative, at each edge that is named'),
+  after: stitches.describe('on the needle after it'),
+});
+
+const raglanParts = z.strictObject({ back: z.int(), front: z.int(), sleeve: z.int() });
+
+const instruction: z.ZodType = z
   .discriminatedUnion('do', [
     z.strictObject({ do: z.literal('say'), phrase }),
     z.strictObject({ do: z.literal('cast on'), stitches }),
@@ -83,6 +151,33 @@ const instruction = z
     z.strictObject({ do: z.literal('work plain'), rows, length: cm, stitches }),
     z.strictObject({ do: z.literal('bind off'), stitches }),
     z.strictObject({ do: z.literal('shape'), spaced, at: z.enum(SHAPED_AT) }),
+    z.strictObject({ do: z.literal('work row'), row: z.array(segment), before: stitches, after: stitches }),
+    z.strictObject({ do: z.literal('short rows'), wedge }),
+    z.strictObject({
+      do: z.literal('shape edges'),
+      schedule: z.strictObject({
+        from: stitches,
+        to: stitches,
+        rows,
+        at: z.enum([...NAMED_EDGES, 'both edges']),
+        events: z.array(edgeEvent),
+      }),
+    }),
+    z.strictObject({
+      do: z.literal('shape raglan'),
+      raglan: z.strictObject({
+        direction: z.enum(DIRECTIONS),
+        rows,
+        from: stitches.describe('all parts together, both sleeves counted'),
+        to: stitches,
+        lines: z.strictObject({ back: spaced, front: spaced, sleeve: spaced }),
+        shaping: z.array(z.strictObject({ row: rows, change: raglanParts, after: stitches })),
+      }),
+    }),
+    z.strictObject({
+      do: z.literal('choose one'),
+      ways: z.array(z.strictObject({ name: phrase, instead: z.array(z.lazy(() => instruction)) })),
+    }),
     z.strictObject({ do: z.literal('compare sizes'), sizes: z.array(comparedSize) }),
     z.strictObject({ do: z.literal('compare fits'), fits: z.array(comparedFit) }),
     z.strictObject({

@@ -2,12 +2,16 @@
  * The plan: a numbered list in the order of knitting, as a value. Text, pictures and sheets are made from it.
  * Words are left to `present`; a plan holds phrases by name with the quantities that go into them.
  */
+import type { EdgeEvent } from './edge-shaping.ts';
 import type { Range } from './gauge.ts';
 import type { Piece } from './outline.ts';
 import type { PhraseName } from './phrases.ts';
+import type { RaglanShape } from './raglan-shape.ts';
+import type { Segment } from './row.ts';
 import type { Effort } from './size.ts';
 import type { Spaced } from './spacing.ts';
 import type { Cm, LengthUnit, PerCm, Rows, Stitches } from './units.ts';
+import type { Wedge } from './wedge.ts';
 import type { Fit, Measurement, PieceName, Region, Worked } from './words.ts';
 import type { Quantity, WorkingLine } from './working.ts';
 
@@ -26,6 +30,7 @@ export const SHAPED_AT = [
   'both edges',
   'both sides of the underarm line',
   'both sides of both side lines',
+  'both sides of both dart lines',
   'one edge',
 ] as const;
 export type ShapedAt = (typeof SHAPED_AT)[number];
@@ -35,6 +40,7 @@ export const PLACES: Readonly<Record<ShapedAt, number>> = {
   'both edges': 2,
   'both sides of the underarm line': 2,
   'both sides of both side lines': 4,
+  'both sides of both dart lines': 4,
   'one edge': 1,
 };
 
@@ -48,9 +54,50 @@ export type Instruction =
   | { readonly do: 'work plain'; readonly rows: Rows; readonly length: Cm; readonly stitches: Stitches }
   | { readonly do: 'bind off'; readonly stitches: Stitches }
   | { readonly do: 'shape'; readonly spaced: Spaced; readonly at: ShapedAt }
+  /** One row with its changes written out. */
+  | {
+      readonly do: 'work row';
+      readonly row: readonly Segment[];
+      readonly before: Stitches;
+      readonly after: Stitches;
+    }
+  | { readonly do: 'short rows'; readonly wedge: TurnedWedge }
+  | { readonly do: 'shape edges'; readonly schedule: EdgeSchedule }
+  | { readonly do: 'shape raglan'; readonly raglan: RaglanLines }
+  /** What was asked for cannot be done; each of these can. */
+  | { readonly do: 'choose one'; readonly ways: readonly Way[] }
   | { readonly do: 'compare sizes'; readonly sizes: readonly ComparedSize[] }
   | { readonly do: 'compare fits'; readonly fits: readonly ComparedFit[] }
   | { readonly do: 'note measurements'; readonly measurements: readonly NotedMeasurement[] };
+
+/** A wedge as it is knitted: its turns, counted from its markers. */
+export type TurnedWedge = Omit<Wedge, 'workings'>;
+
+/** The edge that is shaped where only one is. */
+export const NAMED_EDGES = ['neck edge', 'armhole edge'] as const;
+export type NamedEdge = (typeof NAMED_EDGES)[number];
+
+/** Shaping at the edges of a section of so many rows; row 1 is a right-side row. */
+export interface EdgeSchedule {
+  readonly from: Stitches;
+  readonly to: Stitches;
+  readonly rows: Rows;
+  readonly at: NamedEdge | 'both edges';
+  readonly events: readonly EdgeEvent[];
+}
+
+/** The lines of a raglan, row by row: what each part changes at both its edges, and all stitches after it. */
+export interface RaglanLines extends Pick<RaglanShape, 'direction' | 'rows' | 'shaping'> {
+  readonly from: Stitches;
+  readonly to: Stitches;
+  readonly lines: Readonly<Record<keyof RaglanShape['lines'], Spaced>>;
+}
+
+/** A way that works in place of what was asked for. */
+export interface Way {
+  readonly name: Phrase;
+  readonly instead: readonly Instruction[];
+}
 
 /** A size beside what is wanted, at the knitter's gauge. */
 export interface ComparedSize {

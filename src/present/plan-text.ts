@@ -8,12 +8,17 @@ import type {
   Outcome,
   Plan,
   Step,
+  Way,
 } from '../fit/plan.ts';
 import { cm, formatDecimal, formatLength } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
+import { wordEdgeRows, wordEdges } from './edge-words.ts';
 import { formatQuantity } from './quantity.ts';
+import { wordRaglan, wordRaglanRows } from './raglan-words.ts';
+import { wordMeanings, wordRow } from './row-words.ts';
 import { wordSchedule, wordShaping } from './shaping-words.ts';
 import { type Dialect, inDialect } from './terms.ts';
+import { wordTurns, wordWedge } from './wedge-words.ts';
 import { type Voice, wordPhrase } from './wording.ts';
 import { wordWorking } from './workings-text.ts';
 
@@ -57,9 +62,7 @@ export function stepText(step: Step, number: number, voice: Voice, options: Text
     ...(step.instead.length === 0
       ? []
       : [`You: ${step.instead.flatMap((i) => instructionText(i, voice)).join(' ')}`]),
-    ...step.instead.flatMap((i) =>
-      i.do === 'shape' && i.spaced.shaping.length > 0 ? [wordSchedule(i.spaced, voice.worked ?? 'flat')] : [],
-    ),
+    ...step.instead.flatMap((i) => scheduleLines(i, voice)),
     ...(step.check === null ? [] : [`Check: ${wordPhrase(step.check, voice)}`]),
     ...step.notes.map((n) => `Note: ${wordPhrase(n, voice)}`),
     ...(options.workings && step.workings.length > 0
@@ -90,6 +93,20 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
     }
     case 'shape':
       return [wordShaping(instruction.spaced, instruction.at, voice.worked ?? 'flat')];
+    case 'work row':
+      return [
+        `Work this [row]: ${wordRow(instruction.row)}.`,
+        `You then have ${instruction.after} stitches.`,
+        wordMeanings(instruction.row),
+      ].map((text) => inDialect(text, voice.dialect, voice.worked));
+    case 'short rows':
+      return [wordWedge(instruction.wedge, voice)];
+    case 'shape edges':
+      return [wordEdges(instruction.schedule, voice)];
+    case 'shape raglan':
+      return wordRaglan(instruction.raglan, voice.worked ?? 'round');
+    case 'choose one':
+      return instruction.ways.map((way) => `\n   - ${wayText(way, voice)}`);
     case 'compare sizes':
       return instruction.sizes.map((size) => `\n   - ${sizeLine(size, voice)}`);
     case 'compare fits':
@@ -102,6 +119,29 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
     default:
       return instruction satisfies never;
   }
+}
+
+/** Every row that shapes, in full; nothing for what needs no such list. */
+function scheduleLines(instruction: Instruction, voice: Voice): string[] {
+  const worked = voice.worked ?? 'flat';
+  switch (instruction.do) {
+    case 'shape':
+      return instruction.spaced.shaping.length > 0 ? [wordSchedule(instruction.spaced, worked)] : [];
+    case 'short rows':
+      return [wordTurns(instruction.wedge)];
+    case 'shape edges':
+      return [wordEdgeRows(instruction.schedule)];
+    case 'shape raglan':
+      return [wordRaglanRows(instruction.raglan, worked)];
+    default:
+      return [];
+  }
+}
+
+/** A way out with all that it needs, on one line. */
+function wayText({ name, instead }: Way, voice: Voice): string {
+  const said = instead.flatMap((i) => [...instructionText(i, voice), ...scheduleLines(i, voice)]);
+  return [wordPhrase(name, voice), ...said].join(' ');
 }
 
 /** 'Size 4, price 3.2: bust 100 cm (wanted 101 cm, 1 cm less), …' */

@@ -7,6 +7,7 @@ const SIDES: Readonly<Record<ShapedAt, string>> = {
   'both edges': 'at each edge',
   'both sides of the underarm line': 'on each side of the underarm marker',
   'both sides of both side lines': 'on each side of both side markers',
+  'both sides of both dart lines': 'on each side of both dart markers',
   'one edge': 'at the edge',
 };
 

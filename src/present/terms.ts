@@ -6,6 +6,7 @@ export type Dialect = (typeof DIALECTS)[number];
 
 const TERMS: Readonly<Record<string, Readonly<Record<Dialect, string>>>> = {
   'bind off': { us: 'bind off', uk: 'cast off' },
+  'Bind off': { us: 'Bind off', uk: 'Cast off' },
   'bound off': { us: 'bound off', uk: 'cast off' },
   gauge: { us: 'gauge', uk: 'tension' },
   Gauge: { us: 'Gauge', uk: 'Tension' },
