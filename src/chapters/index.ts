@@ -3,6 +3,7 @@ import type { Calculations } from '../flow/calculations.ts';
 import { bodyResult, easeResult } from './body.ts';
 import { sizeResult } from './size.ts';
 import { spacingResult } from './spacing.ts';
+import { stitchesResult } from './stitches.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 import { swatchResult } from './swatch.ts';
 import { lengthResult, sleeveResult, waistResult, wholeResult } from './whole.ts';
@@ -18,6 +19,7 @@ export const CALCULATIONS: Calculations = {
     waist: waistResult,
     whole: wholeResult,
     spacing: spacingResult,
+    stitches: stitchesResult,
   },
   suggestions: SUGGESTIONS,
 };

@@ -56,6 +56,8 @@ export const SUGGESTIONS: Readonly<Record<string, Suggest>> = {
   },
   'womens table': fixedChoice('women', 'the widest table'),
   'flat both edges': fixedChoice('flat', 'a common way'),
+  'no stitches': () => [{ value: { kind: 'stitches', count: 0 }, from: 'none' }],
+  'any count': () => [{ value: { kind: 'multiple', multiple: 1, plus: 0 }, from: 'no repeat' }],
   'no rows': () => [{ value: { kind: 'rows', count: 0 }, from: 'none' }],
   'classic fit': fixedChoice('classic', 'the middle of the fits'),
   'hem round': fixedChoice('up_round', 'a common way'),

@@ -13,7 +13,7 @@ export interface Counted {
 }
 
 /** The nearest admissible count for a width around a piece. Throws where the rule's parity can never be met. */
-export function countFor(place: string, width: Cm, gauge: Gauge, rule: CountRule): Counted {
+export function countFor(place: string, width: Cm, gauge: Pick<Gauge, 'stitches'>, rule: CountRule): Counted {
   const choice = stitchesFor(width, gauge.stitches.perCm, rule);
   if ('impossible' in choice)
     throw new RangeError(`no ${rule.parity} count is a multiple of ${rule.multiple} + ${rule.plus}`);

@@ -10,6 +10,7 @@ export const PHRASES = [
   'summary: length',
   'summary: waist',
   'summary: spacing',
+  'summary: stitches',
   // Where a step lies
   'where: the size',
   'where: the fabric',
@@ -31,6 +32,7 @@ export const PHRASES = [
   'where: underarm to cuff',
   'where: sleeve top',
   'where: the section',
+  'where: the width',
   // What the pattern says
   'pattern: cast on',
   'pattern: from a count to a count',
@@ -45,6 +47,7 @@ export const PHRASES = [
   'do: smaller needle',
   'do: what a width becomes',
   'do: follow the size',
+  'do: stitches for the width',
   'do: more rows than the pattern',
   'do: fewer rows than the pattern',
   'do: as many rows as the pattern',
@@ -52,6 +55,7 @@ export const PHRASES = [
   'check: width',
   'check: width around',
   'check: width of both',
+  'check: it measures',
   'check: length so far',
   'check: length in all',
   // Notes

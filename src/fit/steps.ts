@@ -43,7 +43,7 @@ export function say(said: Phrase): Instruction {
 export function widthLine(
   place: string,
   count: number,
-  gauge: Gauge,
+  gauge: Pick<Gauge, 'stitches'>,
   edge: number,
   pieces: 1 | 2 = 1,
 ): WorkingLine {
@@ -201,7 +201,7 @@ export function finishedWidth(
   name: string,
   theirs: number | null,
   count: number,
-  gauge: Gauge,
+  gauge: Pick<Gauge, 'stitches'>,
   pieces: 1 | 2,
   edge: number,
 ): Finished {
