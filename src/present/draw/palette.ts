@@ -30,7 +30,9 @@ export const LINES = {
   tape: { ink: 'tape', width: 4.5, dash: null },
   /** The marks on the tape. */
   marks: { ink: 'ground', width: 1.2, dash: null },
-  landmark: { ink: 'text', width: 1.2, dash: [2, 3] },
+  /** A string or a pencil that marks a level on the body. */
+  string: { ink: 'text', width: 1.6, dash: [5, 2.5] },
+  stitch: { ink: 'guide', width: 1.1, dash: null },
 } as const satisfies Readonly<Record<string, LineStyle>>;
 export type LineName = keyof typeof LINES;
 

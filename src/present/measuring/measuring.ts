@@ -1,0 +1,40 @@
+/** The picture for each thing that is measured: the body, a garment's lengths, the swatch. */
+import { MEASUREMENTS } from '../../fit/words.ts';
+import { fileName, type Picture } from '../pictures/picture.ts';
+import { BODY_PLACES } from './body-places.ts';
+import { GARMENT_LENGTHS, GARMENT_PLACES } from './garment-places.ts';
+import { measuringCharacters } from './measuring-characters.ts';
+import { drawMeasuring, type Shown } from './measuring-picture.ts';
+import { type Counting, drawSwatch, SWATCH_ALTERNATIVES, SWATCH_TITLES, swatchCharacters } from './swatch.ts';
+
+export const MEASURED = [...MEASUREMENTS, ...GARMENT_LENGTHS, 'swatch stitches', 'swatch rows'] as const;
+export type Measured = (typeof MEASURED)[number];
+
+const PLACES = { ...BODY_PLACES, ...GARMENT_PLACES };
+
+/** Where the tape or the ruler lies. */
+export function measuringPicture(measured: Measured): Picture {
+  if (measured === 'swatch stitches') return swatch('stitches');
+  if (measured === 'swatch rows') return swatch('rows');
+  return onFigure(measured, PLACES[measured]);
+}
+
+function onFigure(measured: Measured, shown: Shown): Picture {
+  return {
+    name: fileName(`measure ${measured}`),
+    title: shown.title,
+    drawing: drawMeasuring(shown),
+    alternative: shown.alternative,
+    characters: (columns) => measuringCharacters(shown, columns),
+  };
+}
+
+function swatch(counting: Counting): Picture {
+  return {
+    name: `measure-swatch-${counting}`,
+    title: SWATCH_TITLES[counting],
+    drawing: drawSwatch(counting),
+    alternative: SWATCH_ALTERNATIVES[counting],
+    characters: (columns) => swatchCharacters(counting, columns),
+  };
+}
