@@ -116,7 +116,7 @@ export function madeOf(choice: string | undefined): Made | undefined {
 }
 
 /** A flat piece of the knitter's own pattern: the edge stitches are not asked for, and are entered as assumed. */
-function edgeOf(book: Ledger, made: Made): number {
+export function edgeOf(book: Ledger, made: Pick<Made, 'worked'>): number {
   if (made.worked === 'round') return 0;
   const question = 'Edge stitches';
   if (!book.assumed.some((a) => a.question === question)) {

@@ -1,9 +1,11 @@
 /** The names that flow files may use, with what they stand for. */
 import type { Calculations } from '../flow/calculations.ts';
 import { bodyResult, easeResult } from './body.ts';
+import { recheckResult } from './recheck.ts';
 import { sizeResult } from './size.ts';
 import { spacingResult } from './spacing.ts';
 import { stitchesResult } from './stitches.ts';
+import { spreadResult } from './spread.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 import { swatchResult } from './swatch.ts';
 import { lengthResult, sleeveResult, waistResult, wholeResult } from './whole.ts';
@@ -18,7 +20,9 @@ export const CALCULATIONS: Calculations = {
     length: lengthResult,
     waist: waistResult,
     whole: wholeResult,
+    spread: spreadResult,
     spacing: spacingResult,
+    recheck: recheckResult,
     stitches: stitchesResult,
   },
   suggestions: SUGGESTIONS,

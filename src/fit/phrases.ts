@@ -1,4 +1,7 @@
 /** Names of the sentences that a plan is made of. `present` holds the wording of each, with the same gaps. */
+import { RECHECK_PHRASES } from './phrases-recheck.ts';
+import { WEDGE_PHRASES } from './phrases-wedges.ts';
+
 export const PHRASES = [
   // What the plan comes to
   'summary: gauge',
@@ -95,5 +98,7 @@ export const PHRASES = [
   'care: small children',
   'care: cot',
   'care: skin',
+  ...WEDGE_PHRASES,
+  ...RECHECK_PHRASES,
 ] as const;
 export type PhraseName = (typeof PHRASES)[number];

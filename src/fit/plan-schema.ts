@@ -56,6 +56,19 @@ const spaced = z
   })
   .meta({ id: 'spaced' });
 
+const range = z.strictObject({ low: cm, expected: cm, high: cm });
+
+const measure = z.strictObject({
+  level: z.enum(LEVELS),
+  of: z.enum(['width', 'length']),
+  planned: cm,
+  expected: range,
+  off: cm.describe('expected less planned'),
+  within: z.boolean().describe('near enough to what was planned'),
+  sure: z.boolean(),
+  knitted: z.boolean(),
+});
+
 const comparedSize = z.strictObject({
   label: z.string(),
   price: z.number(),
@@ -148,7 +161,7 @@ const instruction: z.ZodType = z
     z.strictObject({ do: z.literal('cast on'), stitches }),
     z.strictObject({ do: z.literal('begin with'), stitches }),
     z.strictObject({ do: z.literal('work edging'), rows, length: cm, stitches }),
-    z.strictObject({ do: z.literal('work plain'), rows, length: cm, stitches }),
+    z.strictObject({ do: z.literal('work plain'), rows, length: cm.nullable(), stitches }),
     z.strictObject({ do: z.literal('bind off'), stitches }),
     z.strictObject({ do: z.literal('shape'), spaced, at: z.enum(SHAPED_AT) }),
     z.strictObject({ do: z.literal('work row'), row: z.array(segment), before: stitches, after: stitches }),
@@ -178,6 +191,7 @@ const instruction: z.ZodType = z
       do: z.literal('choose one'),
       ways: z.array(z.strictObject({ name: phrase, instead: z.array(z.lazy(() => instruction)) })),
     }),
+    z.strictObject({ do: z.literal('compare measures'), measures: z.array(measure) }),
     z.strictObject({ do: z.literal('compare sizes'), sizes: z.array(comparedSize) }),
     z.strictObject({ do: z.literal('compare fits'), fits: z.array(comparedFit) }),
     z.strictObject({
@@ -223,7 +237,7 @@ export const planSchema = z
       z.strictObject({
         name: z.string(),
         pattern: cm.nullable(),
-        range: z.strictObject({ low: cm, expected: cm, high: cm }),
+        range,
         workings: z.array(working),
       }),
     ),

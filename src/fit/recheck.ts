@@ -36,6 +36,7 @@ export interface MendAhead {
   readonly off: readonly Measure[];
   readonly rest: Ahead;
   /** What comes of it, level by level. */
+  readonly levels: readonly Placed[];
   readonly measures: readonly Measure[];
   readonly workings: readonly WorkingLine[];
 }
@@ -53,6 +54,7 @@ export interface GoOn {
   readonly cost: readonly Measure[];
   /** The best that can be made of the rest; where it is not possible its sections carry what can be done instead. */
   readonly rest: Ahead;
+  readonly levels: readonly Placed[];
   readonly measures: readonly Measure[];
 }
 
@@ -62,6 +64,7 @@ export interface RipBack {
   readonly to: LevelName | 'within a straight section' | 'the start, with another count';
   readonly from: { readonly row: Rows; readonly stitches: Stitches };
   readonly rest: Ahead;
+  readonly levels: readonly Placed[];
   readonly measures: readonly Measure[];
 }
 
@@ -77,14 +80,22 @@ export function recheck(ask: RecheckAsk): Recheck {
   const off = measures.filter((m) => !m.within);
   if (off.length === 0 && countFits(ask)) return { kind: 'on track', measures, workings };
   const rest = ahead({ ...aheadAsk(ask, anew(off)), from: ask.now });
-  const after = measure(ask, [...asPlanned.filter((l) => l.knitted), ...rest.levels]);
+  const levels = [...asPlanned.filter((l) => l.knitted), ...rest.levels];
+  const after = measure(ask, levels);
   const cost = after.filter((m) => !m.within);
   if (cost.length === 0 && rest.possible)
-    return { kind: 'mend ahead', off, rest, measures: after, workings: [...workings, ...rest.workings] };
+    return {
+      kind: 'mend ahead',
+      off,
+      rest,
+      levels,
+      measures: after,
+      workings: [...workings, ...rest.workings],
+    };
   const back = ripBack(ask, anew(off), cost);
   return {
     kind: 'decide',
-    goOn: { cost, rest, measures: after },
+    goOn: { cost, rest, levels, measures: after },
     ripBack: back.ripped,
     workings: [...workings, ...rest.workings, back.line, ...back.ripped.rest.workings],
   };
@@ -183,11 +194,13 @@ function ripTo(ask: RecheckAsk, changed: Anew, to: RipBack['to'], row: number, c
   const below = placed(ask.piece, row)
     .filter((l) => l.knitted)
     .map((l) => (to === 'the start, with another count' ? { ...l, stitches: count } : l));
+  const levels = [...below, ...rest.levels];
   return {
     rows: rows(ask.now.row - row),
     to,
     from: { row: rows(row), stitches: stitches(count) },
     rest,
-    measures: measure(ask, [...below, ...rest.levels]),
+    levels,
+    measures: measure(ask, levels),
   };
 }

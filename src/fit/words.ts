@@ -28,6 +28,8 @@ export const LEVELS = [
   'cap top',
   'cast-on',
   'now',
+  'beginning',
+  'end',
 ] as const;
 export type LevelName = (typeof LEVELS)[number];
 

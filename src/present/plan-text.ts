@@ -13,9 +13,10 @@ import type {
 import { cm, formatDecimal, formatLength } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
 import { wordEdgeRows, wordEdges } from './edge-words.ts';
+import { wordMeasure } from './measure-words.ts';
 import { formatQuantity } from './quantity.ts';
 import { wordRaglan, wordRaglanRows } from './raglan-words.ts';
-import { wordMeanings, wordRow } from './row-words.ts';
+import { wordRow } from './row-words.ts';
 import { wordSchedule, wordShaping } from './shaping-words.ts';
 import { type Dialect, inDialect } from './terms.ts';
 import { wordTurns, wordWedge } from './wedge-words.ts';
@@ -88,17 +89,16 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       return [inDialect(`Then [bind off] all ${instruction.stitches} stitches loosely.`, voice.dialect)];
     case 'work plain': {
       const rows = formatQuantity(quantity('rows', instruction.rows, 'rows'), voice);
-      const length = formatLength(instruction.length, voice.unit);
-      return [`Work ${rows} plain (${length}) on ${instruction.stitches} stitches.`];
+      const length = instruction.length === null ? '' : ` (${formatLength(instruction.length, voice.unit)})`;
+      return [`Work ${rows} plain${length} on ${instruction.stitches} stitches.`];
     }
     case 'shape':
       return [wordShaping(instruction.spaced, instruction.at, voice.worked ?? 'flat')];
     case 'work row':
       return [
-        `Work this [row]: ${wordRow(instruction.row)}.`,
+        `Work this ${voice.worked === 'round' ? 'round' : 'row'}: ${wordRow(instruction.row)}.`,
         `You then have ${instruction.after} stitches.`,
-        wordMeanings(instruction.row),
-      ].map((text) => inDialect(text, voice.dialect, voice.worked));
+      ];
     case 'short rows':
       return [wordWedge(instruction.wedge, voice)];
     case 'shape edges':
@@ -107,6 +107,8 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       return wordRaglan(instruction.raglan, voice.worked ?? 'round');
     case 'choose one':
       return instruction.ways.map((way) => `\n   - ${wayText(way, voice)}`);
+    case 'compare measures':
+      return instruction.measures.map((measure) => `\n   - ${wordMeasure(measure, voice)}`);
     case 'compare sizes':
       return instruction.sizes.map((size) => `\n   - ${sizeLine(size, voice)}`);
     case 'compare fits':

@@ -1,0 +1,23 @@
+/** Names of the sentences of a recheck in mid-project. */
+export const RECHECK_PHRASES = [
+  'summary: on track',
+  'summary: mend ahead',
+  'summary: decide',
+  'where: what it measures',
+  'where: the rest',
+  'where: going on',
+  'where: ripping back',
+  'do: knit on as planned',
+  'do: off if kept as planned',
+  'do: the count is another',
+  'do: it will then measure',
+  'do: what stays off',
+  'do: too few rows are left',
+  'do: rip back to the row',
+  'do: rip back and begin again',
+  'do: begin again',
+  'note: near enough',
+  'note: too near to tell',
+  'note: rows from here',
+  'note: rows from there',
+] as const;
