@@ -59,6 +59,14 @@ export function drawable(text: string): string {
   return kept.join('').replace(/\s+/g, ' ').trim();
 }
 
+/** The text, or as much of it as fits into `width` with an ellipsis. */
+export function shortened(text: string, width: number, size: number, weight: Weight = 'regular'): string {
+  if (textWidth(text, size, weight) <= width) return text;
+  let kept = [...text];
+  while (kept.length > 0 && textWidth(`${kept.join('')}…`, size, weight) > width) kept = kept.slice(0, -1);
+  return `${kept.join('').trimEnd()}…`;
+}
+
 /** Lines of at most `width`, broken at spaces; a single word that is wider is broken between letters. */
 export function wrapText(text: string, width: number, size: number, weight: Weight = 'regular'): string[] {
   const lines: string[] = [];

@@ -3,7 +3,7 @@ import { formatLength } from '../../fit/units.ts';
 import type { Worked } from '../../fit/words.ts';
 import type { View } from '../view.ts';
 import type { LevelFigures, PieceFigures, SectionFigures } from './piece-figures.ts';
-import { capital, countedRows, pieceTitle } from './words.ts';
+import { capital, countedRows, pieceTitle, spoken } from './words.ts';
 
 export interface LevelWords {
   /** 'waist: 196 sts'. */
@@ -56,7 +56,7 @@ export function schematicAlternative(figures: PieceFigures, view: View): string 
   const { after, gauge } = figures.change;
   const parts = figures.levels.flatMap((level, i) => {
     const words = levelWords(level, gauge.worked, view);
-    const said = [words.count.replace(/ sts$/, ' stitches'), words.width, words.plain, words.pattern];
+    const said = [words.count, words.width, words.plain, words.pattern];
     const next = figures.sections[i];
     return [
       `${capital(said.filter((w) => w !== null).join(', '))}.`,
@@ -64,13 +64,13 @@ export function schematicAlternative(figures: PieceFigures, view: View): string 
     ];
   });
   const order = after.direction === 'up' ? 'From the lower edge up:' : 'From the top down:';
-  return [
-    `${pieceTitle(after.name, after.worked)}.`,
-    `${capital(lengthWords(figures, view))}.`,
-    `Drawn to scale ${liesFlat(gauge.worked)}.`,
-    order,
-    ...parts,
-  ]
-    .join(' ')
-    .replace(/(\d) sts/g, '$1 stitches');
+  return spoken(
+    [
+      `${pieceTitle(after.name, after.worked)}.`,
+      `${capital(lengthWords(figures, view))}.`,
+      `Drawn to scale ${liesFlat(gauge.worked)}.`,
+      order,
+      ...parts,
+    ].join(' '),
+  );
 }

@@ -1,16 +1,23 @@
 /** A section's shaping as a ladder to climb: every shaping row with the plain rows before it and the count after it. */
-import type { Instruction, ShapedAt, Step } from '../../fit/plan.ts';
+import type { EdgeEvent } from '../../fit/edge-shaping.ts';
+import type { EdgeSchedule, Instruction, RaglanLines, ShapedAt, Step } from '../../fit/plan.ts';
+import { RAGLAN_PARTS, type RaglanRow } from '../../fit/raglan-shape.ts';
+import type { Spaced } from '../../fit/spacing.ts';
 import type { Worked } from '../../fit/words.ts';
+import { wordEdgeRows, wordEdges } from '../edge-words.ts';
+import { wordRaglan, wordRaglanRows } from '../raglan-words.ts';
 import { wordSchedule, wordShaping } from '../shaping-words.ts';
+import { inDialect } from '../terms.ts';
 import type { View } from '../view.ts';
-import { wordPhrase } from '../wording.ts';
-import { capital, countedRows } from './words.ts';
+import { countedRows, stepTitle } from './words.ts';
 
 export interface Rung {
   /** Counted from 1, the first row of the section. */
   readonly row: number;
   readonly after: number;
   readonly plainBefore: number;
+  /** What is done in this row, where rows differ in that: 'bind off 6 right'. */
+  readonly note: string | null;
 }
 
 export interface StripFigures {
@@ -26,32 +33,99 @@ export interface StripFigures {
   readonly schedule: string;
 }
 
-type Shape = Extract<Instruction, { do: 'shape' }>;
-
 /** One for each instruction of the step that shapes. */
 export function stripsOf(step: Step, view: View): StripFigures[] {
   const worked = step.worked ?? 'flat';
-  const where = wordPhrase(step.where, { ...view, worked });
-  const title = step.piece === 'all' ? where : `${capital(step.piece)}: ${where}`;
-  const shapes = step.instead.filter((i): i is Shape => i.do === 'shape' && i.spaced.shaping.length > 0);
-  return shapes.map(({ spaced, at }) => stripFigures(title, spaced, at, worked));
+  const title = stepTitle(step, view);
+  return step.instead
+    .flatMap((instruction) => stripOf(instruction, title, worked, view) ?? [])
+    .filter((strip) => strip.rungs.length > 0);
 }
 
-function stripFigures(title: string, spaced: Shape['spaced'], at: ShapedAt, worked: Worked): StripFigures {
+function stripOf(
+  instruction: Instruction,
+  title: string,
+  worked: Worked,
+  view: View,
+): StripFigures | undefined {
+  switch (instruction.do) {
+    case 'shape':
+      return spacedStrip(title, instruction.spaced, instruction.at, worked);
+    case 'shape edges':
+      return edgeStrip(title, instruction.schedule, worked, view);
+    case 'shape raglan':
+      return raglanStrip(title, instruction.raglan, worked);
+    default:
+      return undefined;
+  }
+}
+
+function spacedStrip(title: string, spaced: Spaced, at: ShapedAt, worked: Worked): StripFigures {
+  const rows = spaced.shaping.map(({ row, after }) => ({ row, after, note: null }));
   return {
+    ...ladder(rows, spaced),
     title,
     worked,
-    from: spaced.from,
-    rungs: spaced.shaping.map(({ row, after }, i) => ({
-      row,
-      after,
-      plainBefore: row - (spaced.shaping[i - 1]?.row ?? 0) - 1,
-    })),
-    plainAfter: spaced.plainAfter,
-    rows: spaced.rows,
     words: wordShaping(spaced, at, worked),
     schedule: wordSchedule(spaced, worked),
   };
+}
+
+function edgeStrip(title: string, schedule: EdgeSchedule, worked: Worked, view: View): StripFigures {
+  const shaped = [...new Set(schedule.events.map((e) => e.row))].map((row) => {
+    const events = schedule.events.filter((e) => e.row === row);
+    const note = inDialect(events.map(wordEvent).join(', '), view.dialect);
+    return { row, after: events.at(-1)?.after ?? schedule.from, note };
+  });
+  return {
+    ...ladder(shaped, schedule),
+    title,
+    worked,
+    words: wordEdges(schedule, { ...view, worked }),
+    schedule: wordEdgeRows(schedule),
+  };
+}
+
+function wordEvent({ by, change, edge }: EdgeEvent): string {
+  const where = edge === 'both' ? 'each edge' : edge;
+  return `${by === 'bind off' ? '[bind off]' : by} ${Math.abs(change)} ${where}`;
+}
+
+function raglanStrip(title: string, raglan: RaglanLines, worked: Worked): StripFigures {
+  const rows = raglan.shaping.map((shaped) => ({ ...shaped, note: raglanNote(shaped) }));
+  return {
+    ...ladder(rows, raglan),
+    title,
+    worked,
+    words: wordRaglan(raglan, worked)
+      .map((w) => w.replace(/^\s*- /, ''))
+      .join(' '),
+    schedule: wordRaglanRows(raglan, worked),
+  };
+}
+
+/** The parts that are shaped in this row. */
+function raglanNote({ change }: RaglanRow): string {
+  const shaped = RAGLAN_PARTS.filter((part) => change[part] !== 0);
+  return shaped.length === RAGLAN_PARTS.length ? 'all parts' : shaped.join(', ');
+}
+
+type Ladder = Pick<StripFigures, 'from' | 'rungs' | 'plainAfter' | 'rows'>;
+
+/** Notes that are alike on every rung are left out: the words above the ladder say it. */
+function ladder(
+  shaped: readonly Omit<Rung, 'plainBefore'>[],
+  section: { readonly from: number; readonly rows: number },
+): Ladder {
+  const alike = new Set(shaped.map((s) => s.note)).size === 1;
+  const rungs = shaped.map(({ row, after, note }, i) => ({
+    row,
+    after,
+    plainBefore: row - (shaped[i - 1]?.row ?? 0) - 1,
+    note: alike ? null : note,
+  }));
+  const { from, rows } = section;
+  return { from, rows, rungs, plainAfter: rows - (shaped.at(-1)?.row ?? 0) };
 }
 
 export function endWords({ plainAfter }: StripFigures): string {

@@ -10,7 +10,8 @@ import { rowWord } from './words.ts';
 
 /** With more rungs than this a second column is begun, and the columns grow together. */
 const MOST_IN_ONE = 12;
-const PITCH = 34;
+/** From rung to rung; more where rungs carry notes. */
+const PITCH = { plain: 34, noted: 51 } as const;
 const BOX = 13;
 
 /** Where things lie across a column. */
@@ -28,22 +29,33 @@ export function drawStrip(strip: StripFigures): Drawing {
   const perColumn = count > MOST_IN_ONE ? Math.ceil(count / 2) : count;
   const below = 26 + 21 * (title.length - 1);
   const header = below + LEADING * words.length + 36;
-  const foot = header + 16 + PITCH * (perColumn + 1);
+  const pitch = strip.rungs.some((r) => r.note !== null) ? PITCH.noted : PITCH.plain;
+  const foot = header + 16 + pitch * (perColumn + 1);
   const shapes = [
     ...title.map((t, i) => text(t, point(MARGIN, 26 + 21 * i), TITLE)),
     ...words.map((w, i) => text(w, point(MARGIN, below + 4 + LEADING * (i + 1)), SMALL)),
     text('read upwards ↑', point(MARGIN, header), SMALL),
-    ...(count > MOST_IN_ONE ? [0, 1] : [0]).flatMap((nth) => ladder(strip, nth, perColumn, header, foot)),
+    ...(count > MOST_IN_ONE ? [0, 1] : [0]).flatMap((nth) =>
+      ladder(strip, nth, { perColumn, pitch, header, foot }),
+    ),
   ];
   return { width: PICTURE_WIDTH, height: foot + 30, shapes };
 }
 
+/** What the columns have in common. */
+interface Frame {
+  readonly perColumn: number;
+  readonly pitch: number;
+  readonly header: number;
+  readonly foot: number;
+}
+
 /** One column of rungs with a line at its foot and one at its head. */
-function ladder(strip: StripFigures, nth: number, perColumn: number, header: number, foot: number): Shape[] {
+function ladder(strip: StripFigures, nth: number, { perColumn, pitch, header, foot }: Frame): Shape[] {
   const one = strip.rungs.length <= MOST_IN_ONE;
   const column: Column = { left: MARGIN + nth * 202, stairs: one ? 160 : 66, width: one ? 392 : 190 };
   const rungs = strip.rungs.slice(nth * perColumn, (nth + 1) * perColumn);
-  const y = (k: number) => foot - PITCH * (k + 1);
+  const y = (k: number) => foot - pitch * (k + 1);
   const x = numbersAt(column);
   const last = (nth + 1) * perColumn >= strip.rungs.length;
   const before = strip.rungs[nth * perColumn - 1]?.after ?? strip.from;
@@ -68,9 +80,9 @@ function rungShapes(rung: Rung, column: Column, y: number): Shape[] {
     named('tick', rectangle('ground', 'tick', box(column.left, y - BOX / 2, BOX, BOX))),
     text(String(rung.row), point(x, y + 5), { ...STRONG, name: 'row' }),
     text(`${rung.after} sts`, point(right, y + 5), { ...BODY, anchor: 'end', name: 'after' }),
-    ...(rung.plainBefore === 0
-      ? []
-      : [text(`${rung.plainBefore} plain`, point(x, y + PITCH / 2 + 5), SMALL)]),
+    ...[rung.note, rung.plainBefore === 0 ? null : `${rung.plainBefore} plain`]
+      .filter((words) => words !== null)
+      .map((words, i) => text(words, point(x, y + 5 + LEADING * (i + 1)), SMALL)),
   ];
 }
 
