@@ -97,6 +97,8 @@ function compileFlow(file: FlowFile, book: Book, calculations: Calculations, fit
     const answer = answers[stop.id];
     return answer !== undefined && fits(asked(stop, answers), answer);
   };
+  // Made when it is first needed: most runs need one flow of all.
+  let machine: ReturnType<typeof machineFor> | undefined;
   const passes = (stop: Stop, { answers, revisiting }: Interview): boolean =>
     !isAsked(stop, inForce(answers)) || (revisiting !== stop.id && fitting(stop, answers));
   return {
@@ -109,7 +111,10 @@ function compileFlow(file: FlowFile, book: Book, calculations: Calculations, fit
     fits: fitting,
     standIn: (question, answers) =>
       'use' in question.unknown ? suggest(question.unknown.use, answers)[0] : undefined,
-    machine: machineFor(file.id, stops, passes, outcome),
+    get machine() {
+      machine ??= machineFor(file.id, stops, passes, outcome);
+      return machine;
+    },
   };
 }
 

@@ -9,6 +9,8 @@ import { type FlowFile, flowSchema, type Question } from './schema.ts';
 export interface FlowText {
   readonly file: string;
   readonly text: string;
+  /** What the text says, where it has been read before: reading YAML is the slowest part of a start. */
+  readonly read?: unknown;
 }
 
 /** A file that has been read, with the means to point at any place in it. */
@@ -49,27 +51,17 @@ export function loadBook(texts: readonly FlowText[], calculations: Calculations)
   };
 }
 
-function readSheet({ file, text }: FlowText, faults: Fault[]): Sheet[] {
-  const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, uniqueKeys: true });
-  if (document.errors.length > 0) {
-    for (const error of document.errors) {
-      faults.push({
-        code: 'not yaml',
-        file,
-        message: error.message.split('\n')[0] ?? '',
-        ...pointAt(text, error.pos[0]),
-      });
-    }
-    return [];
-  }
+function readSheet({ file, text, read }: FlowText, faults: Fault[]): Sheet[] {
+  const document = () => parseDocument(text, { lineCounter: new LineCounter(), uniqueKeys: true });
   const faultAt: Sheet['faultAt'] = (path, code, message) => ({
     code,
     file,
     message,
-    ...pointAt(text, offsetOf(document, path)),
+    ...pointAt(text, offsetOf(document(), path)),
   });
-  const parsed = flowSchema.safeParse(document.toJS());
+  const value = read ?? readYaml(file, text, document(), faults);
+  if (value === undefined) return [];
+  const parsed = flowSchema.safeParse(value);
   if (!parsed.success) {
     for (const issue of parsed.error.issues) {
       faults.push(
@@ -79,6 +71,18 @@ function readSheet({ file, text }: FlowText, faults: Fault[]): Sheet[] {
     return [];
   }
   return [{ file, flow: parsed.data, faultAt }];
+}
+
+function readYaml(file: string, text: string, document: Document, faults: Fault[]): unknown {
+  for (const error of document.errors) {
+    faults.push({
+      code: 'not yaml',
+      file,
+      message: error.message.split('\n')[0] ?? '',
+      ...pointAt(text, error.pos[0]),
+    });
+  }
+  return document.errors.length > 0 ? undefined : (document.toJS() ?? {});
 }
 
 /** Where in the text a path lies; the nearest enclosing place where the path itself is missing. */
