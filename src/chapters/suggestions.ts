@@ -120,6 +120,14 @@ export const SUGGESTIONS: Readonly<Record<string, Suggest>> = {
     if (back === undefined || armhole === undefined) return [];
     return [lengthOn(sheet, cm(back - armhole), 'back length less armhole depth')];
   },
+  'flat row': fixedChoice('flat', 'to be on the safe side'),
+  'usual change': (sheet) => {
+    const [before, after] = ['spread_from', 'spread_to'].map(
+      (id) => valueGiven(sheet.answers, id, 'stitches')?.count,
+    );
+    if (before === undefined || after === undefined) return [];
+    return [{ value: { kind: 'choice', choice: after < before ? 'k2tog' : 'm1' }, from: 'the usual way' }];
+  },
   'five centimetres': (sheet) => [lengthOn(sheet, sheet.unit === 'cm' ? cm(5) : inches(2), 'a common depth')],
   'bust stitches at the hem': (sheet) => {
     const bust = valueGiven(sheet.answers, 'p_bust', 'stitches');

@@ -161,7 +161,7 @@ const instruction: z.ZodType = z
     z.strictObject({ do: z.literal('cast on'), stitches }),
     z.strictObject({ do: z.literal('begin with'), stitches }),
     z.strictObject({ do: z.literal('work edging'), rows, length: cm, stitches }),
-    z.strictObject({ do: z.literal('work plain'), rows, length: cm.nullable(), stitches }),
+    z.strictObject({ do: z.literal('work plain'), rows, length: cm, stitches }),
     z.strictObject({ do: z.literal('bind off'), stitches }),
     z.strictObject({ do: z.literal('shape'), spaced, at: z.enum(SHAPED_AT) }),
     z.strictObject({ do: z.literal('work row'), row: z.array(segment), before: stitches, after: stitches }),

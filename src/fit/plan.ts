@@ -7,9 +7,9 @@ import type { Range } from './gauge.ts';
 import type { Piece } from './outline.ts';
 import type { PhraseName } from './phrases.ts';
 import type { RaglanShape } from './raglan-shape.ts';
+import type { Measure } from './recheck-measures.ts';
 import type { Segment } from './row.ts';
 import type { Effort } from './size.ts';
-import type { Measure } from './recheck-measures.ts';
 import type { Spaced } from './spacing.ts';
 import type { Cm, LengthUnit, PerCm, Rows, Stitches } from './units.ts';
 import type { Wedge } from './wedge.ts';
@@ -52,13 +52,7 @@ export type Instruction =
   /** Stitches that are there already: picked up, or live from another piece. */
   | { readonly do: 'begin with'; readonly stitches: Stitches }
   | { readonly do: 'work edging'; readonly rows: Rows; readonly length: Cm; readonly stitches: Stitches }
-  /** The length is null where no gauge was asked for. */
-  | {
-      readonly do: 'work plain';
-      readonly rows: Rows;
-      readonly length: Cm | null;
-      readonly stitches: Stitches;
-    }
+  | { readonly do: 'work plain'; readonly rows: Rows; readonly length: Cm; readonly stitches: Stitches }
   | { readonly do: 'bind off'; readonly stitches: Stitches }
   | { readonly do: 'shape'; readonly spaced: Spaced; readonly at: ShapedAt }
   /** One row with its changes written out. */

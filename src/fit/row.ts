@@ -28,6 +28,13 @@ export function plain(count: number): Segment {
   return { kind: 'plain', stitches: stitches(count) };
 }
 
+/** The changes that a row uses, each once. */
+export function changesIn(row: readonly Segment[]): readonly Change[] {
+  const used = (segment: Segment): readonly Change[] =>
+    segment.kind === 'change' ? [segment.change] : segment.kind === 'repeat' ? changesIn(segment.of) : [];
+  return [...new Set(row.flatMap(used))];
+}
+
 /** Stitches that the row takes from the left needle. */
 export function taken(row: readonly Segment[]): Stitches {
   return tally(row, (change) => MADE_OF[change].takes);

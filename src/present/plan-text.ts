@@ -89,8 +89,8 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       return [inDialect(`Then [bind off] all ${instruction.stitches} stitches loosely.`, voice.dialect)];
     case 'work plain': {
       const rows = formatQuantity(quantity('rows', instruction.rows, 'rows'), voice);
-      const length = instruction.length === null ? '' : ` (${formatLength(instruction.length, voice.unit)})`;
-      return [`Work ${rows} plain${length} on ${instruction.stitches} stitches.`];
+      const length = formatLength(instruction.length, voice.unit);
+      return [`Work ${rows} plain (${length}) on ${instruction.stitches} stitches.`];
     }
     case 'shape':
       return [wordShaping(instruction.spaced, instruction.at, voice.worked ?? 'flat')];

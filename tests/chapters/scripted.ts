@@ -2,6 +2,7 @@
 import { expect } from 'vitest';
 import type { Cannot, Instruction, Outcome, Plan, Step } from '../../src/fit/plan.ts';
 import { parsePlan } from '../../src/fit/plan-schema.ts';
+import type { Segment } from '../../src/fit/row.ts';
 import { evaluate, type WorkingLine } from '../../src/fit/working.ts';
 import { loadFlows } from '../../src/library.ts';
 import { cannotText, planText } from '../../src/present/plan-text.ts';
@@ -96,13 +97,38 @@ export function expectSound(outcome: Plan | Cannot, names: readonly string[] = [
   const stated =
     textOf(outcome)
       .replace(/^\d+\. /gm, '')
+      .replace(/\b(?:m1|k2tog)\b/g, '')
       .match(NUMBER) ?? [];
   expect([...new Set(stated)].filter((n) => !known.has(n))).toEqual([]);
 }
 
-/** The rows of a schedule and the counts after them are the schedule's own workings. */
+/** The rows of a schedule and the counts after them are the schedule's own workings, and so is a row that is written out. */
 function schedules({ instead }: Step): string[] {
-  return instead.flatMap((i) =>
-    i.do === 'shape' ? i.spaced.shaping.flatMap((s) => [String(s.row), String(s.after)]) : [],
-  );
+  return instead.flatMap(numbersOf).map(String);
+}
+
+function numbersOf(instruction: Instruction): number[] {
+  switch (instruction.do) {
+    case 'shape':
+      return instruction.spaced.shaping.flatMap((s) => [s.row, s.after]);
+    case 'work row':
+      return written(instruction.row);
+    case 'short rows':
+      return instruction.wedge.turns.map((turn) => turn.row);
+    case 'shape edges':
+      return instruction.schedule.events.flatMap((e) => [e.row, e.after]);
+    case 'shape raglan':
+      return [...instruction.raglan.shaping.flatMap((s) => [s.row, s.after])];
+    case 'choose one':
+      return instruction.ways.flatMap((way) => way.instead.flatMap(numbersOf));
+    default:
+      return [];
+  }
+}
+
+function written(row: readonly Segment[]): number[] {
+  return row.flatMap((s) => {
+    if (s.kind === 'repeat') return [s.times, ...written(s.of)];
+    return s.kind === 'change' ? [] : [s.stitches];
+  });
 }
