@@ -64,11 +64,17 @@ export interface Measured {
   readonly at: number;
 }
 
-/** The last answer to each question since the last start over. */
+/** The last answer to each question since the last start over; the same object for the same log. */
 export function answersOf(log: readonly LogLine[]): Answers {
+  const known = ANSWERS.get(log);
+  if (known !== undefined) return known;
   const answers: Record<string, Answer> = {};
   for (const line of log.slice(log.findLastIndex((l) => l.line === 'start over') + 1)) {
     if (line.line === 'answer') answers[line.question] = line.answer;
   }
+  ANSWERS.set(log, answers);
   return answers;
 }
+
+/** Logs are never changed, only replaced; what rests on the answers can be kept beside them. */
+const ANSWERS = new WeakMap<readonly LogLine[], Answers>();

@@ -86,7 +86,13 @@ function compileFlow(file: FlowFile, book: Book, calculations: Calculations, fit
     flow: file.id,
   });
   const outcome = once((answers: Answers) => result(sheet(answers)));
-  const suggest = (name: string, answers: Answers) => calculations.suggestions[name]?.(sheet(answers)) ?? [];
+  const suggestions = once((_: Answers) => new Map<string, readonly Suggestion[]>());
+  const suggest = (name: string, answers: Answers): readonly Suggestion[] => {
+    const made = suggestions(answers);
+    const known = made.get(name) ?? calculations.suggestions[name]?.(sheet(answers)) ?? [];
+    made.set(name, known);
+    return known;
+  };
   const asked = ({ id, question }: Stop, answers: Answers): Asked => ({
     id,
     question,
