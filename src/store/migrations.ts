@@ -52,6 +52,25 @@ export const MIGRATIONS: readonly string[] = [
   CREATE TRIGGER session_stays_the_owners BEFORE UPDATE OF id, owner, flow, version, begun, given ON session
   BEGIN SELECT raise(ABORT, 'of a session only its place changes'); END;
   `,
+  `
+  -- The interview that the owner's next words answer, and the message on which its question stands.
+  CREATE TABLE bookmark (
+    owner TEXT PRIMARY KEY,
+    session TEXT NOT NULL,
+    question TEXT NOT NULL,
+    channel TEXT NOT NULL,
+    message TEXT NOT NULL
+  ) STRICT, WITHOUT ROWID;
+
+  -- What the hosts of a community have set.
+  CREATE TABLE host (
+    community TEXT PRIMARY KEY,
+    settings TEXT NOT NULL CHECK (json_valid(settings))
+  ) STRICT, WITHOUT ROWID;
+
+  -- When the next process may pass a gate that lets one through at a time; milliseconds since 1970.
+  CREATE TABLE gate (name TEXT PRIMARY KEY, free_at INTEGER NOT NULL) STRICT, WITHOUT ROWID;
+  `,
 ];
 
 /** Brings the database up to date, one step a transaction. Throws StoreTooNew for a database of a later program. */

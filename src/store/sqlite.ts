@@ -1,53 +1,20 @@
 /** The store as one SQLite file, which several processes may use at once. */
-import { closeSync, mkdirSync, openSync } from 'node:fs';
-import { dirname } from 'node:path';
-import Database from 'better-sqlite3';
+import type Database from 'better-sqlite3';
 import type { LogLine, Measured, Place, Session } from '../dialogue/session.ts';
 import type { Measurement } from '../fit/words.ts';
 import { valueGiven } from '../flow/answer.ts';
+import { openDatabase } from './database.ts';
 import { LINE_FORMAT, PLACE_FORMAT, readLine, readPlace, writeLine, writePlace } from './format.ts';
-import { migrate } from './migrations.ts';
 import { type LineRow, prepare, type SessionRow, type Statements } from './statements.ts';
 import type { Export, OpenSession, Preferences, Store } from './store.ts';
 import { LogMismatch, named } from './trouble.ts';
 
 /** How long a verb waits for another process to let go, in milliseconds. */
 const PATIENCE = 5000;
-/** Between two tries, in milliseconds. */
-const RETRY = 10;
 
 /** Opens the file, makes it where it is missing, and brings it up to date. Throws StoreTrouble or StoreTooNew. */
 export function openStore(file: string, patience = PATIENCE): Store {
-  try {
-    // Measurements of bodies are nobody else's to read: folder and file belong to the user of the process alone.
-    mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
-    closeSync(openSync(file, 'a', 0o600));
-    const db = new Database(file, { timeout: patience });
-    try {
-      switchToWal(db, patience);
-      return new SqliteStore(db, file);
-    } catch (error) {
-      db.close();
-      throw error;
-    }
-  } catch (error) {
-    throw named(error, file, 'open');
-  }
-}
-
-/** Done once in the life of a file. Here SQLite does not wait for other processes by itself, as it does elsewhere. */
-function switchToWal(db: Database.Database, patience: number): void {
-  const until = performance.now() + patience;
-  for (;;) {
-    try {
-      db.pragma('journal_mode = WAL');
-      return;
-    } catch (error) {
-      const busy = error instanceof Database.SqliteError && error.code.startsWith('SQLITE_BUSY');
-      if (!busy || performance.now() > until) throw error;
-      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, RETRY);
-    }
-  }
+  return new SqliteStore(openDatabase(file, patience), file);
 }
 
 class SqliteStore implements Store {
@@ -56,11 +23,6 @@ class SqliteStore implements Store {
   readonly #sql: Statements;
 
   constructor(db: Database.Database, file: string) {
-    // In WAL mode only FULL brings a commit to the disk before it returns.
-    db.pragma('synchronous = FULL');
-    db.pragma('foreign_keys = ON');
-    db.pragma('secure_delete = ON');
-    migrate(db, file);
     this.#db = db;
     this.#file = file;
     this.#sql = prepare(db);

@@ -72,6 +72,7 @@ export function prepare(db: Database) {
       'DELETE FROM log WHERE session IN (SELECT id FROM session WHERE owner = ?)',
       'DELETE FROM session WHERE owner = ?',
       'DELETE FROM preference WHERE owner = ?',
+      'DELETE FROM bookmark WHERE owner = ?',
       'DELETE FROM forgetting WHERE owner = ?',
     ].map((sql): Statement<[owner: string]> => db.prepare<[owner: string]>(sql)),
   };

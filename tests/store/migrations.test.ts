@@ -29,7 +29,15 @@ describe('migrations', () => {
       strict: number;
     }[];
     const ours = tables.filter((t) => t.schema === 'main' && !t.name.startsWith('sqlite_'));
-    expect(ours.map((t) => t.name).sort()).toEqual(['forgetting', 'log', 'preference', 'session']);
+    expect(ours.map((t) => t.name).sort()).toEqual([
+      'bookmark',
+      'forgetting',
+      'gate',
+      'host',
+      'log',
+      'preference',
+      'session',
+    ]);
     expect(ours.every((t) => t.strict === 1)).toBe(true);
   });
 
