@@ -14,7 +14,7 @@ export function exampleFor({ example, kind }: Question, unit: LengthUnit): strin
     case 'gauge':
       return example.replace('10 cm', '4 in');
     case 'sizes':
-      return '32 (34, 36, 38, 40) in';
+      return example.replace(/\d+/g, (n) => String(roundHalfUp(Number(n) / 2.54))).replace('cm', 'in');
     default:
       return example;
   }

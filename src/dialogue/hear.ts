@@ -6,7 +6,7 @@ import type { Asked } from '../flow/compile.ts';
 import type { Question } from '../flow/schema.ts';
 import { exampleFor } from './example.ts';
 import { readChoice, readChoices } from './read/choice.ts';
-import { readRows, readStitches } from './read/count.ts';
+import { readRows, readStitches, readWhole } from './read/count.ts';
 import { readEase } from './read/ease.ts';
 import { readGauge } from './read/gauge.ts';
 import type { GaugeTyped } from './read/gauge-doubt.ts';
@@ -14,7 +14,9 @@ import type { Heard } from './read/heard.ts';
 import { heard, refused } from './read/heard.ts';
 import { readLength } from './read/length.ts';
 import { readMultiple } from './read/multiple.ts';
-import { type LengthRow, readLengthRow } from './read/sizes.ts';
+import { readShapingText } from './read/shaping-text.ts';
+import { type LengthRow, readLengthRow, readStitchRow } from './read/sizes.ts';
+import { readYarnLength, readYarnWeight } from './read/yarn.ts';
 import { showValue } from './shown.ts';
 
 /** Reads the text for this question; least and most are minded, the body is not. */
@@ -75,6 +77,20 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
     }
     case 'multiple':
       return as(readMultiple(text), (multiple) => ({ kind: 'multiple', ...multiple }));
+    case 'number':
+      return as(readWhole(text, example), (count) => ({ kind: 'number', count }));
+    case 'counts':
+      return as(readStitchRow(text), ({ counts, labels }) => ({
+        kind: 'counts',
+        counts,
+        labels: labels ?? null,
+      }));
+    case 'shaping line':
+      return as(readShapingText(text), (line) => ({ kind: 'shaping line', text: line }));
+    case 'yarn length':
+      return as(readYarnLength(text), (length) => ({ kind: 'yarn length', ...length }));
+    case 'yarn weight':
+      return as(readYarnWeight(text), (weight) => ({ kind: 'yarn weight', ...weight }));
     default:
       return question.kind satisfies never;
   }
@@ -150,13 +166,14 @@ function withinBounds(
 /** The figure that least and most are about. */
 function sizeOf(value: Value): number | undefined {
   if (value.kind === 'length' || value.kind === 'ease') return value.cm;
-  if (value.kind === 'stitches' || value.kind === 'rows') return value.count;
+  if (value.kind === 'stitches' || value.kind === 'rows' || value.kind === 'number') return value.count;
   return undefined;
 }
 
 function boundValue(like: Value, n: number): Value {
   if (like.kind === 'length' || like.kind === 'ease') return { ...like, cm: n as typeof like.cm };
-  if (like.kind === 'stitches' || like.kind === 'rows') return { ...like, count: n };
+  if (like.kind === 'stitches' || like.kind === 'rows' || like.kind === 'number')
+    return { ...like, count: n };
   return like;
 }
 

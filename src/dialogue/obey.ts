@@ -184,6 +184,6 @@ function units(scene: Scene, unit: LengthUnit | undefined): Turn {
     'unit',
     answer,
     unit === 'cm' ? 'From here on in centimetres.' : 'From here on in inches.',
-    { pending: null },
+    { place: { pending: null } },
   );
 }

@@ -21,26 +21,34 @@ export interface Scene {
   readonly now: number;
 }
 
+interface Accepting {
+  readonly place?: Partial<Session['place']>;
+  /** Answers to other questions that were typed in the same breath. */
+  readonly also?: readonly { readonly question: string; readonly answer: Answer }[];
+}
+
 /** Puts an answer into the log, says what was understood, and which earlier answers it opens again. */
 export function accept(
   scene: Scene,
   question: string,
   answer: Answer,
   echo: string,
-  place: Partial<Session['place']> = { revisiting: null, pending: null },
+  { place = { revisiting: null, pending: null }, also = [] }: Accepting = {},
 ): Turn {
   const { flow, session, now, text } = scene;
   if (!flow.questions.has(question)) return again(scene, [note('That cannot be set in this interview.')]);
-  const line: LogLine = { line: 'answer', question, answer, typed: text, at: now };
+  const lines = [{ question, answer }, ...also].map(
+    (given): LogLine => ({ line: 'answer', ...given, typed: text, at: now }),
+  );
   const next: Session = {
     ...session,
-    log: [...session.log, line],
+    log: [...session.log, ...lines],
     place: { ...session.place, ...place },
   };
   const opened = newlyOpen(flow, session, next, question);
   const asksAgain =
     opened.length === 0 ? [] : [note(`That changes what fits, so I ask again: ${opened.join(', ')}.`)];
-  return done(flow, next, [line], [{ reply: 'say', tone: 'heard', text: echo }, ...asksAgain]);
+  return done(flow, next, lines, [{ reply: 'say', tone: 'heard', text: echo }, ...asksAgain]);
 }
 
 /** Questions that had a fitting answer before this turn and have none now. */

@@ -123,9 +123,14 @@ function optionButton(label: string, yes: boolean): Button {
 }
 
 function review(flow: CompiledFlow, session: Session): Reply {
+  return { reply: 'review', lines: reviewLines(flow, session), buttons: [PLAN, BACK, PAUSE] };
+}
+
+/** What is answered so far, in the order of the questions. */
+export function reviewLines(flow: CompiledFlow, session: Session): readonly ReviewLine[] {
   const answers = answersOf(session.log);
   const unit = unitOf(answers);
-  const lines = askedStops(flow, answers).flatMap((stop): ReviewLine[] => {
+  return askedStops(flow, answers).flatMap((stop): ReviewLine[] => {
     const answer = answers[stop.id];
     if (answer === undefined) return [];
     const standIn = answer.given === 'value' ? undefined : flow.standIn(stop.question, answers);
@@ -139,5 +144,4 @@ function review(flow: CompiledFlow, session: Session): Reply {
       },
     ];
   });
-  return { reply: 'review', lines, buttons: [PLAN, BACK, PAUSE] };
 }

@@ -1,6 +1,7 @@
 /** An answer as it is shown back, in the reader's unit. */
 import type { Count } from '../fit/gauge.ts';
 import { formatDecimal, formatLength, formatTape, type LengthUnit } from '../fit/units.ts';
+import { GRAMS_PER_OUNCE, METRES_PER_YARD } from '../fit/yarn.ts';
 import type { Answer, Value } from '../flow/answer.ts';
 import type { Question } from '../flow/schema.ts';
 
@@ -37,6 +38,15 @@ export function showValue(question: Question, value: Value, unit: LengthUnit): s
       return value.plus === 0
         ? `multiple of ${value.multiple}`
         : `multiple of ${value.multiple} + ${value.plus}`;
+    case 'number':
+      return String(value.count);
+    case 'counts':
+      return `${value.counts.map((c) => c ?? '–').join(', ')} stitches`;
+    case 'shaping line':
+      return value.text;
+    case 'yarn length':
+    case 'yarn weight':
+      return showYarn(value);
     default:
       return value satisfies never;
   }
@@ -45,6 +55,15 @@ export function showValue(question: Question, value: Value, unit: LengthUnit): s
 /** A gauge keeps the unit of the span that was counted. */
 function showCount({ count, span, unit }: Count, what: string): string {
   return `${formatDecimal(count, 2)} ${what} over ${formatLength(span, unit)}`;
+}
+
+/** An amount of yarn in the unit in which it was typed. */
+export function showYarn(value: Extract<Value, { kind: 'yarn length' | 'yarn weight' }>): string {
+  const typed =
+    value.kind === 'yarn length'
+      ? value.metres / (value.typed === 'yd' ? METRES_PER_YARD : 1)
+      : value.grams / (value.typed === 'oz' ? GRAMS_PER_OUNCE : 1);
+  return `${formatDecimal(typed, 1)} ${value.typed}`;
 }
 
 function labelOf(question: Question, choice: string): string {

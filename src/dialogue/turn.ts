@@ -10,6 +10,7 @@ import { hear } from './hear.ts';
 import type { Message, Reply } from './message.ts';
 import { keep, obey } from './obey.ts';
 import { readCommand } from './read/command.ts';
+import { readGauge } from './read/gauge.ts';
 import { accept, again, at, done, note, nothingToAnswer, type Scene, type Turn } from './scene.ts';
 import { answersOf, type PendingOption, type Session } from './session.ts';
 import { showAnswer } from './shown.ts';
@@ -72,11 +73,27 @@ function takeAnswer(scene: Scene, stop: Stop): Turn {
           return again(scene, [{ reply: 'say', tone: 'refused', text: verdict.text }]);
         if (verdict.kind === 'ask back') return putBack(scene, stop, verdict.text, true, verdict.options);
       }
-      return accept(scene, stop.id, { given: 'value', value: read.value }, read.echo);
+      const also = alsoTyped(scene, stop);
+      return accept(scene, stop.id, { given: 'value', value: read.value }, read.echo, { also });
     }
     default:
       return read satisfies never;
   }
+}
+
+/** Rows typed beside the stitches answer the question about rows, unless it has an answer already. */
+function alsoTyped({ flow, session, text }: Scene, { question }: Stop) {
+  const id = question.rows_too;
+  const answers = answersOf(session.log);
+  if (id === undefined || answers[id] !== undefined) return [];
+  const rows = readGauge(text, { unit: unitOf(answers), asked: 'both' });
+  if (!flow.questions.has(id) || rows.kind !== 'heard' || rows.value.rows === undefined) return [];
+  return [
+    {
+      question: id,
+      answer: { given: 'value' as const, value: { kind: 'row gauge' as const, rows: rows.value.rows } },
+    },
+  ];
 }
 
 function option(label: string, answer: Answer): PendingOption {

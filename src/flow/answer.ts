@@ -16,6 +16,11 @@ export const ANSWER_KINDS = [
   'sizes',
   'size',
   'multiple',
+  'number',
+  'counts',
+  'shaping line',
+  'yarn length',
+  'yarn weight',
 ] as const;
 export type AnswerKind = (typeof ANSWER_KINDS)[number];
 
@@ -44,7 +49,19 @@ export type Value =
     }
   /** One of the pattern's sizes, by its label. */
   | { readonly kind: 'size'; readonly label: string }
-  | { readonly kind: 'multiple'; readonly multiple: number; readonly plus: number };
+  | { readonly kind: 'multiple'; readonly multiple: number; readonly plus: number }
+  /** A whole number of anything. */
+  | { readonly kind: 'number'; readonly count: number }
+  /** A row of stitch counts, one a size; null where the pattern has no figure for a size. */
+  | {
+      readonly kind: 'counts';
+      readonly counts: readonly (number | null)[];
+      readonly labels: readonly string[] | null;
+    }
+  /** A shaping line as the pattern prints it, of one size. */
+  | { readonly kind: 'shaping line'; readonly text: string }
+  | { readonly kind: 'yarn length'; readonly metres: number; readonly typed: 'm' | 'yd' }
+  | { readonly kind: 'yarn weight'; readonly grams: number; readonly typed: 'g' | 'oz' };
 
 /** `unknown`: 'I don't know'; a default is used where one exists. `skipped`: left out, and treated as not answered. */
 export type Answer =

@@ -27,7 +27,7 @@ export function checkBook(sheets: readonly Sheet[], calculations: Calculations):
   const reached = reachedBefore(flows);
   for (const sheet of sheets) {
     const report: Report = (path, code, message) => faults.push(sheet.faultAt(path, code, message));
-    checkQuestions(sheet.flow, calculations, report);
+    checkQuestions(sheet.flow, questions, calculations, report);
     checkSteps(sheet.flow, flows, questions, reached, report);
     if (!(sheet.flow.result in calculations.results)) {
       report(['result'], 'unknown calculation', `no result is called '${sheet.flow.result}'`);
@@ -36,7 +36,12 @@ export function checkBook(sheets: readonly Sheet[], calculations: Calculations):
   return faults;
 }
 
-function checkQuestions(flow: FlowFile, calculations: Calculations, report: Report): void {
+function checkQuestions(
+  flow: FlowFile,
+  questions: ReadonlyMap<string, Question>,
+  calculations: Calculations,
+  report: Report,
+): void {
   for (const [id, question] of Object.entries(flow.questions)) {
     const path = ['questions', id];
     const wants = question.kind === 'choice' || question.kind === 'choices';
@@ -46,6 +51,9 @@ function checkQuestions(flow: FlowFile, calculations: Calculations, report: Repo
         'choices missing',
         wants ? `'${id}' lists no choices` : `'${id}' is no choice but lists choices`,
       );
+    }
+    if (question.rows_too !== undefined && questions.get(question.rows_too)?.kind !== 'row gauge') {
+      report([...path, 'rows_too'], 'unknown question', `'${question.rows_too}' is no question about rows`);
     }
     const named = [
       ['offer', question.offer],

@@ -56,6 +56,7 @@ export const questionSchema = z.strictObject({
     .enum(MEASUREMENTS)
     .optional()
     .describe('the body measurement, where it is one: checked against the tables'),
+  rows_too: id.optional().describe('the question that rows typed here, beside the stitches, answer too'),
   offer: z.string().optional().describe('a calculation that gives likely answers'),
   choices: z.array(choice).min(2).max(25).optional(),
   least: z.number().optional().describe('least sensible figure: cm, stitches or rows'),

@@ -110,6 +110,13 @@ describe('a turn', () => {
     expect(talk.answer('bust')).toMatchObject({ cm: 97 });
   });
 
+  it('takes rows that were typed beside the stitches, and does not ask for them again', () => {
+    const talk = start('swatch').say('cm', 'round', 'yes', '22 sts and 30 rows over 10 cm');
+    expect(talk.text).toContain('22 stitches and 30 rows over 10 cm');
+    expect(talk.answer('swatch_rows')).toMatchObject({ rows: { count: 30 } });
+    expect(talk.say('skip').at).toBe('swatch_rows_2');
+  });
+
   it('refuses what is no answer, with an example', () => {
     const talk = start('body').say('cm', 'women', 'quite wide');
     expect(talk.text).toMatch(/For example: \S+/);

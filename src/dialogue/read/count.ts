@@ -15,6 +15,32 @@ export function readRows(text: string): Heard<Rows> {
   return readCount(text, { what: 'a number of rows', example: '28 rows' }, 'row', rows);
 }
 
+/** A whole number of anything, with or without a word for what is counted. */
+export function readWhole(text: string, example: string): Heard<number> {
+  const expected: Expected = { what: 'a whole number', example };
+  const tokens = listen(text, expected);
+  if (isRefused(tokens)) return tokens;
+  const sole = soleNumber(
+    tokens.filter((t) => !BUTTONS.has(t.text)),
+    ['stitch', 'row', 'ball', 'times'],
+  );
+  if (sole.kind === 'refused') return refused(sole.reason, expected);
+  if (sole.kind === 'two') {
+    return which(
+      'I read two numbers. Which one is it?',
+      sole.values.map((value) => ({ value, echo: formatDecimal(value, 3) })),
+    );
+  }
+  const { value } = sole;
+  if (value < 0) return refused('negative', expected);
+  if (!Number.isInteger(value)) return refused('not whole', expected);
+  if (value > MOST) return refused('out of range', expected);
+  const option = { value, echo: String(value) };
+  return sole.extraWords ? askBack('extra words', option) : heard(option.value, option.echo);
+}
+
+const BUTTONS = new Set(['button', 'buttons', 'buttonhole', 'buttonholes', 'hole', 'holes']);
+
 function readCount<T extends number>(
   text: string,
   expected: Expected,

@@ -53,6 +53,45 @@ export function readYarn(text: string): Heard<YarnAmount> {
   return verdict === 'extra words' ? askBack('extra words', found) : heard(found.value, found.echo);
 }
 
+/** A length of yarn, in metres. */
+export function readYarnLength(text: string): Heard<{ metres: number; typed: 'm' | 'yd' }> {
+  return onlyIn(readYarn(text), { what: 'a length of yarn with its unit', example: '120 m' }, (amount) =>
+    amount.in === 'metres' ? { metres: amount.metres, typed: amount.typed } : undefined,
+  );
+}
+
+/** A weight of yarn, in grams. */
+export function readYarnWeight(text: string): Heard<{ grams: number; typed: 'g' | 'oz' }> {
+  return onlyIn(readYarn(text), { what: 'a weight of yarn with its unit', example: '50 g' }, (amount) =>
+    amount.in === 'grams' ? { grams: amount.grams, typed: amount.typed } : undefined,
+  );
+}
+
+function onlyIn<T>(
+  read: Heard<YarnAmount>,
+  expected: Expected,
+  part: (amount: YarnAmount) => T | undefined,
+): Heard<T> {
+  switch (read.kind) {
+    case 'heard':
+    case 'ask back': {
+      const value = part(read.value);
+      return value === undefined ? refused('other kind', expected) : { ...read, value };
+    }
+    case 'which': {
+      const options = read.options.flatMap((o) => {
+        const value = part(o.value);
+        return value === undefined ? [] : [{ ...o, value }];
+      });
+      return options.length === 0 ? refused('other kind', expected) : { ...read, options };
+    }
+    case 'refused':
+      return refused(read.reason, expected);
+    default:
+      return read satisfies never;
+  }
+}
+
 function amountOf(
   value: number,
   unit: Token | undefined,
