@@ -3,7 +3,8 @@ import { formatDecimal } from '../fit/units.ts';
 import type { Rounding, WorkingLine } from '../fit/working.ts';
 import { formatQuantity, inUnit, type Reader } from './quantity.ts';
 
-const SIGNS: Readonly<Record<string, string>> = {
+/** Signs of arithmetic as they are printed. */
+export const SIGNS: Readonly<Record<string, string>> = {
   '*': '×',
   '/': '÷',
   '-': '−',
@@ -35,7 +36,8 @@ function named(line: WorkingLine, token: string, reader: Reader): string {
   return number.includes(q.name) ? number : `${number} (${q.name})`;
 }
 
-function wordRounding(rounding: Rounding): string {
+/** How an exact value became the one that is used, in words. */
+export function wordRounding(rounding: Rounding): string {
   switch (rounding.to) {
     case 'whole':
       return 'to the nearest whole number';
