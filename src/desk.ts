@@ -1,4 +1,5 @@
 /** The desk: joins the dialogue with the store. Every turn is stored, durably, before its replies are given out. */
+import { hear } from './dialogue/hear.ts';
 import { AT_THE_START, answersOf, type LogLine, type Session } from './dialogue/session.ts';
 import { show } from './dialogue/show.ts';
 import { standing } from './dialogue/standing.ts';
@@ -56,10 +57,12 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
         return [{ session: session.id, flow: offered(flow), lastAt, answered }];
       }),
 
-    begin: (owner, id) => {
+    begin: (owner, id, given = {}) => {
       const flow = flowOf(id);
       const now = clock();
-      const log = unitLines(flow, store.preferencesOf(owner).unit ?? unit, now);
+      const own = store.preferencesOf(owner).unit;
+      const start = { ...(unit === null ? {} : { unit }), ...given, ...(own === null ? {} : { unit: own }) };
+      const log = givenLines(flow, start, now);
       const { version } = flow.file;
       const session = { id: newId(), owner, flow: id, version, log, place: AT_THE_START };
       storing(() => store.create(session, now));
@@ -90,12 +93,14 @@ function offered({ file: { id, title, wish } }: CompiledFlow): Offered {
   return { id, title, wish };
 }
 
-/** The answer to the question of units, which is asked once in a life. */
-function unitLines(flow: CompiledFlow, unit: LengthUnit | null, at: number): LogLine[] {
-  const known = flow.questions.get('unit')?.choices?.some((choice) => choice.id === unit) === true;
-  if (unit === null || !known) return [];
-  const answer = { given: 'value', value: { kind: 'choice', choice: unit } } as const;
-  return [{ line: 'answer', question: 'unit', answer, typed: unit, at }];
+/** Answers from the start. A question that the flow does not have, or an answer that it cannot read, leaves no line. */
+function givenLines(flow: CompiledFlow, given: Readonly<Record<string, string>>, at: number): LogLine[] {
+  return Object.entries(given).flatMap(([question, typed]): LogLine[] => {
+    const stop = flow.stops.find(({ id }) => id === question);
+    const read = stop === undefined ? undefined : hear(flow.asked(stop, {}), typed);
+    if (read?.kind !== 'heard') return [];
+    return [{ line: 'answer', question, answer: { given: 'value', value: read.value }, typed, at }];
+  });
 }
 
 /** The name of what she looks at: a question, the review, the outcome. */

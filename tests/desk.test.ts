@@ -114,6 +114,24 @@ describe('the unit', () => {
   });
 });
 
+describe('what is answered from the start', () => {
+  it('is not asked; a unit of her own goes before a given one', () => {
+    const { desk, store } = deskOn();
+    expect(read(desk.begin('ada', 'wristlet', { unit: 'in', wrist: '6 in' }).replies)).toEqual([LONG]);
+    store.prefer('ada', { unit: 'cm', terms: null });
+    const { session } = desk.begin('ada', 'wristlet', { unit: 'in' });
+    expect(store.load(session)?.log).toMatchObject([{ question: 'unit', typed: 'cm' }]);
+    expect(desk.open('ada')).toEqual([]);
+  });
+
+  it('is asked all the same where the flow has no such question, or cannot read the answer', () => {
+    const { desk, store } = deskOn({ unit: 'cm' });
+    const { session, replies } = desk.begin('ada', 'wristlet', { wrist: 'wide', elbow: '27 cm' });
+    expect(read(replies)).toEqual([WRIST]);
+    expect(store.load(session)?.log).toMatchObject([{ question: 'unit' }]);
+  });
+});
+
 describe('two messages at once', () => {
   /** A desk that is overtaken: just before its next append, `other` says something to the same interview. */
   function overtaken(text: string) {

@@ -40,9 +40,11 @@ export class DeskRefused extends Error {
 export interface Desk {
   readonly flows: () => readonly Offered[];
   readonly open: (owner: string) => readonly OpenInterview[];
+  /** `given`: what is answered from the start, question ids with what would be typed; a saved unit goes before. */
   readonly begin: (
     owner: string,
     flow: string,
+    given?: Readonly<Record<string, string>>,
   ) => { readonly session: string; readonly replies: readonly Reply[] };
   /** Takes up a session where it stands: its next question, review or outcome again. */
   readonly resume: (owner: string, session: string) => readonly Reply[];
