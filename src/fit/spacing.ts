@@ -6,8 +6,9 @@
  *   |<- lead ->|<- interval ->|<- interval ->| … |<- trail ->|
  *   plain      … plain  shape   … plain  shape     plain
  */
+import { explainSpacing, type Frame } from './spacing-workings.ts';
 import { type Cm, cm, type PerCm, type Rows, rows, type Stitches, stitches } from './units.ts';
-import { quantity, type WorkingLine, workOut } from './working.ts';
+import type { WorkingLine } from './working.ts';
 
 /**
  * Which rows of the section, counted from 1, may carry shaping. A flat piece shaped on right-side rows only has them
@@ -109,14 +110,13 @@ export function capacity(ask: Pick<SpacingAsk, 'rows' | 'carriers' | 'lead' | 't
 }
 
 /** Carrying rows lie at `base + step`, `base + 2 × step` … `last`. */
-function frame(ask: Pick<SpacingAsk, 'rows' | 'carriers' | 'lead' | 'trail'>) {
+function frame(ask: Pick<SpacingAsk, 'rows' | 'carriers' | 'lead' | 'trail'>): Frame {
   const end = ask.rows - ask.trail;
-  if (ask.carriers === 'every row')
-    return { base: ask.lead as number, step: 1, last: Math.max(end, ask.lead) };
+  if (ask.carriers === 'every row') return { base: ask.lead, step: 1, last: Math.max(end, ask.lead) };
   const odd = ask.carriers === 'odd rows' ? 1 : 0;
   const base = Math.abs(ask.lead % 2) === odd ? ask.lead : ask.lead - 1;
   const last = Math.abs(end % 2) === odd ? end : end - 1;
-  return { base: base as number, step: 2, last: Math.max(last, base) };
+  return { base, step: 2, last: Math.max(last, base) };
 }
 
 function spread(ask: SpacingAsk, times: number): Spaced {
@@ -144,7 +144,7 @@ function spread(ask: SpacingAsk, times: number): Spaced {
     runs,
     plainAfter: rows(times === 0 ? ask.rows : ask.rows - row),
     shaping,
-    workings: [...explain(ask, times, { base, step, last }), ...explainStart(base, runs)],
+    workings: explainSpacing(ask, { base, step, last }, runs),
   };
 }
 
@@ -169,133 +169,6 @@ function toRuns(intervals: readonly number[]): Run[] {
     else runs.push({ every: rows(interval), times: 1 });
   }
   return runs;
-}
-
-function explain(
-  ask: SpacingAsk,
-  times: number,
-  { base, step, last }: ReturnType<typeof frame>,
-): WorkingLine[] {
-  const widening = ask.to >= ask.from;
-  const change = workOut(
-    widening ? 'stitches to gain' : 'stitches to lose',
-    widening ? 'b - a' : 'a - b',
-    {
-      a: quantity('stitches at the start', ask.from, 'stitches'),
-      b: quantity('stitches at the end', ask.to, 'stitches'),
-    },
-    { unit: 'stitches' },
-  );
-  const shapings = workOut(
-    'shaping rows',
-    'a / b',
-    { a: change.result, b: quantity('stitches a shaping row', ask.perRow, 'stitches') },
-    { unit: 'times' },
-  );
-  if (times === 0) {
-    const plain = quantity('rows of the section', ask.rows, 'rows');
-    return [change, shapings, workOut('rows to work plain', 'a', { a: plain }, { unit: 'rows' })];
-  }
-  const end = quantity('last row that may carry shaping', last, 'rows');
-  const label = 'rows from the first interval to the last shaping row';
-  const shared =
-    base < 0
-      ? workOut(
-          label,
-          'a + b',
-          { a: end, b: quantity('the row before the section', -base, 'rows') },
-          { unit: 'rows' },
-        )
-      : workOut(
-          label,
-          'a - b',
-          { a: end, b: quantity('plain rows before the first interval', base, 'rows') },
-          { unit: 'rows' },
-        );
-  const shortest = workOut(
-    step === 2 ? 'pairs of rows to a shorter interval' : 'rows to a shorter interval',
-    step === 2 ? 'a / 2 / b' : 'a / b',
-    { a: shared.result, b: shapings.result },
-    { unit: step === 2 ? 'times' : 'rows', rounding: { to: 'whole down' } },
-  );
-  const longer = workOut(
-    'longer intervals',
-    step === 2 ? 'a / 2 - b * c' : 'a - b * c',
-    { a: shared.result, b: shapings.result, c: shortest.result },
-    { unit: 'times' },
-  );
-  const shorter = workOut(
-    'shorter intervals',
-    'a - b',
-    { a: shapings.result, b: longer.result },
-    { unit: 'times' },
-  );
-  const short = workOut(
-    'a shorter interval',
-    step === 2 ? '2 * a' : 'a',
-    { a: shortest.result },
-    { unit: 'rows' },
-  );
-  const long = workOut(
-    'a longer interval',
-    'a + b',
-    { a: short.result, b: quantity('one step', step, 'rows') },
-    { unit: 'rows' },
-  );
-  const plain = workOut(
-    'plain rows after the last shaping row',
-    'a - b',
-    { a: quantity('rows of the section', ask.rows, 'rows'), b: quantity('last shaping row', last, 'rows') },
-    { unit: 'rows' },
-  );
-  return [
-    change,
-    shapings,
-    shared,
-    shortest,
-    longer,
-    shorter,
-    short,
-    ...(longer.result.value > 0 ? [long] : []),
-    plain,
-  ];
-}
-
-/** Where the first interval does not begin with the section: its first shaping row, and what comes before it. */
-function explainStart(base: number, runs: readonly Run[]): WorkingLine[] {
-  const [first] = runs;
-  if (first === undefined || base === 0) return [];
-  const every = quantity('first interval', first.every, 'rows');
-  const row =
-    base < 0
-      ? workOut(
-          'first shaping row',
-          'a - b',
-          { a: every, b: quantity('the row before the section', -base, 'rows') },
-          { unit: 'rows' },
-        )
-      : workOut(
-          'first shaping row',
-          'a + b',
-          { a: every, b: quantity('plain rows before the first interval', base, 'rows') },
-          { unit: 'rows' },
-        );
-  const plain = workOut(
-    'plain rows before it',
-    'a - b',
-    { a: row.result, b: quantity('itself', 1, 'rows') },
-    { unit: 'rows' },
-  );
-  const more = workOut(
-    'shaping rows after it in the first run',
-    'a - b',
-    {
-      a: quantity('shaping rows in the first run', first.times, 'times'),
-      b: quantity('the first', 1, 'times'),
-    },
-    { unit: 'times' },
-  );
-  return [row, plain, more];
 }
 
 /** The counts on either side that can be reached, each worked out. */
