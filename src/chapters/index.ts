@@ -1,11 +1,13 @@
 /** The names that flow files may use, with what they stand for. */
 import type { Calculations } from '../flow/calculations.ts';
 import { bodyResult, easeResult } from './body.ts';
+import { hemResult } from './hem.ts';
+import { readingResult } from './reading.ts';
 import { recheckResult } from './recheck.ts';
 import { sizeResult } from './size.ts';
 import { spacingResult } from './spacing.ts';
-import { stitchesResult } from './stitches.ts';
 import { spreadResult } from './spread.ts';
+import { stitchesResult } from './stitches.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 import { swatchResult } from './swatch.ts';
 import { lengthResult, sleeveResult, waistResult, wholeResult } from './whole.ts';
@@ -21,8 +23,10 @@ export const CALCULATIONS: Calculations = {
     waist: waistResult,
     whole: wholeResult,
     spread: spreadResult,
+    hem: hemResult,
     spacing: spacingResult,
     recheck: recheckResult,
+    reading: readingResult,
     stitches: stitchesResult,
   },
   suggestions: SUGGESTIONS,

@@ -50,6 +50,13 @@ export function take<K extends AnswerKind>(
   return value;
 }
 
+/** Enters that a part of the plan waits for an answer, where nothing stood in for it. A question never asked is passed over. */
+export function waitFor(book: Ledger, id: string, what: string): void {
+  const question = book.sheet.questions.get(id);
+  if (question !== undefined && book.sheet.answers[id] !== undefined)
+    note(book.waiting, `${question.short}: ${what}`);
+}
+
 function ofKind<K extends AnswerKind>(value: Value, kind: K): Extract<Value, { kind: K }> | undefined {
   return value.kind === kind ? (value as Extract<Value, { kind: K }>) : undefined;
 }
@@ -78,8 +85,15 @@ function shown(value: Value, { sheet }: Ledger): string {
       return `${value.stitches.count} stitches over ${formatLength(value.stitches.span, value.stitches.unit)}`;
     case 'row gauge':
       return `${value.rows.count} rows over ${formatLength(value.rows.span, value.rows.unit)}`;
+    case 'number':
+      return String(value.count);
+    case 'shaping line':
+      return value.text;
     case 'sizes':
+    case 'counts':
     case 'multiple':
+    case 'yarn length':
+    case 'yarn weight':
       return 'as printed';
     default:
       return value satisfies never;

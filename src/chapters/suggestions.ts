@@ -1,51 +1,22 @@
 /** Likely answers and stand-ins, by the names that flow files use. The first of a list is the default. */
 import { easeAmount } from '../fit/ease.ts';
 import { chooseSize } from '../fit/size.ts';
-import { ORIGINS, type Origin } from '../fit/tables/origin.ts';
 import { targetsFor } from '../fit/targets.ts';
-import { CM_PER, type Cm, cm, formatDecimal, formatLength, inches, roundHalfUp } from '../fit/units.ts';
+import { cm, formatDecimal, formatLength, inches } from '../fit/units.ts';
 import { usual } from '../fit/usual.ts';
-import type { Measurement } from '../fit/words.ts';
 import { valueGiven } from '../flow/answer.ts';
 import type { Sheet, Suggestion } from '../flow/calculations.ts';
 import { bodyKnown, fitOf } from './body-known.ts';
 import { samplePattern, sampleSize } from './figures.ts';
 import { ledger } from './ledger.ts';
 import { ownGauges, patternOf } from './pattern-of.ts';
-
-type Suggest = (sheet: Sheet) => readonly Suggestion[];
-
-const fixedChoice =
-  (choice: string, from: string): Suggest =>
-  () => [{ value: { kind: 'choice', choice }, from }];
-
-/** To the nearest millimetre or eighth of an inch: what a tape can show. */
-function lengthOn(sheet: Sheet, exact: Cm, from: string): Suggestion {
-  const step = sheet.unit === 'cm' ? 0.1 : CM_PER.in / 8;
-  const length = cm(step * roundHalfUp(exact / step));
-  return {
-    value: { kind: 'length', cm: length, typed: { value: length / CM_PER[sheet.unit], unit: sheet.unit } },
-    from,
-  };
-}
-
-/** A published table's figure for a measurement, from what is known of the body. */
-const table =
-  (measurement: Measurement): Suggest =>
-  (sheet) => {
-    const found = usual(measurement, bodyKnown(sheet));
-    return found === undefined ? [] : [lengthOn(sheet, found.value, tableName(found.source))];
-  };
-
-function tableName(source: keyof typeof ORIGINS): string {
-  const origin: Origin = ORIGINS[source];
-  if (source === 'trade') return 'common practice';
-  return `a table's figure. ${origin.credit ?? `${origin.publisher}, ${origin.year}`}`;
-}
+import { fixedChoice, lengthOn, type Suggest, table } from './suggest.ts';
+import { WEDGE_SUGGESTIONS } from './suggestions-wedges.ts';
 
 const nothing: Suggest = () => [];
 
 export const SUGGESTIONS: Readonly<Record<string, Suggest>> = {
+  ...WEDGE_SUGGESTIONS,
   nothing,
   centimetres: fixedChoice('cm', 'the unit of most tapes'),
   unwashed: fixedChoice('unwashed', 'to be on the safe side'),
@@ -119,14 +90,6 @@ export const SUGGESTIONS: Readonly<Record<string, Suggest>> = {
     const armhole = body.known['armhole depth'] ?? usual('armhole depth', body)?.value;
     if (back === undefined || armhole === undefined) return [];
     return [lengthOn(sheet, cm(back - armhole), 'back length less armhole depth')];
-  },
-  'flat row': fixedChoice('flat', 'to be on the safe side'),
-  'usual change': (sheet) => {
-    const [before, after] = ['spread_from', 'spread_to'].map(
-      (id) => valueGiven(sheet.answers, id, 'stitches')?.count,
-    );
-    if (before === undefined || after === undefined) return [];
-    return [{ value: { kind: 'choice', choice: after < before ? 'k2tog' : 'm1' }, from: 'the usual way' }];
   },
   'five centimetres': (sheet) => [lengthOn(sheet, sheet.unit === 'cm' ? cm(5) : inches(2), 'a common depth')],
   'bust stitches at the hem': (sheet) => {

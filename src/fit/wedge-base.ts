@@ -1,5 +1,5 @@
 /** The base of a short-row wedge: what is asked for, and how its stitches are divided between the turns. */
-import { rowsFor } from './gauge.ts';
+import { type Gauge, rowsFor } from './gauge.ts';
 import type { Cm, PerCm, Rows, Stitches } from './units.ts';
 import type { LevelName, Worked } from './words.ts';
 
@@ -16,6 +16,10 @@ export type TurnOrder = 'shortening' | 'lengthening';
 export interface Rates {
   readonly stitchesPerCm: PerCm;
   readonly rowsPerCm: PerCm;
+}
+
+export function ratesOf(gauge: Gauge): Rates {
+  return { stitchesPerCm: gauge.stitches.perCm, rowsPerCm: gauge.rows.perCm };
 }
 
 /** Where the wedge begins, or is complete: so many rows after the level is reached, before it where negative. */
