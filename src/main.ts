@@ -19,7 +19,7 @@ async function runFit(): Promise<void> {
   const { runCommand } = await import('./transport/script/command.ts');
   process.exitCode = runCommand(args, {
     flows: loadFlows(),
-    wording: (outcome) => outcomeText(outcome, { dialect: 'us', workings: true }),
+    wording: (outcome, workings) => outcomeText(outcome, { dialect: 'us', workings }),
     out: (text) => process.stdout.write(text),
     error: (text) => process.stderr.write(text),
   });
@@ -35,7 +35,7 @@ async function runInterview(): Promise<void> {
   try {
     await runTerminal({
       desk: openDesk({ flows: loadFlows(), store, clock: Date.now, newId: randomUUID, unit: config.unit }),
-      wording: (outcome) => outcomeText(outcome, { dialect: config.terms, workings: false }),
+      wording: (outcome, workings) => outcomeText(outcome, { dialect: config.terms, workings }),
       owner: 'terminal',
       input: process.stdin,
       output: process.stdout,

@@ -57,5 +57,11 @@ export type Reply =
       readonly buttons: readonly Button[];
     }
   | { readonly reply: 'review'; readonly lines: readonly ReviewLine[]; readonly buttons: readonly Button[] }
-  | { readonly reply: 'outcome'; readonly outcome: Outcome; readonly buttons: readonly Button[] }
+  /** `workings`: how every figure came about is to be shown too. */
+  | {
+      readonly reply: 'outcome';
+      readonly outcome: Outcome;
+      readonly workings?: true;
+      readonly buttons: readonly Button[];
+    }
   | { readonly reply: 'rest'; readonly how: 'paused' | 'cancelled'; readonly text: string };

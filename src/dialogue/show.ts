@@ -14,6 +14,7 @@ const HOW: Button = { label: 'How do I find it?', send: 'how' };
 const UNKNOWN: Button = { label: "I don't know", send: "I don't know" };
 const PAUSE: Button = { label: 'Pause', send: 'pause' };
 const PLAN: Button = { label: 'Make my plan', send: 'yes' };
+const WORKINGS: Button = { label: 'Show the workings', send: 'workings' };
 const REVIEW: Button = { label: 'Change an answer', send: 'review' };
 
 /** The replies that put a person where she stands, when an interview begins or is taken up again. */
@@ -27,7 +28,7 @@ export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
     case 'review':
       return [review(flow, session)];
     case 'outcome':
-      return [{ reply: 'outcome', outcome: flow.outcome(answersOf(session.log)), buttons: [REVIEW] }];
+      return [outcome(flow, session)];
     case 'cancelled':
       return [
         {
@@ -39,6 +40,20 @@ export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
     default:
       return now satisfies never;
   }
+}
+
+function outcome(flow: CompiledFlow, session: Session): Reply {
+  return { reply: 'outcome', outcome: flow.outcome(answersOf(session.log)), buttons: [WORKINGS, REVIEW] };
+}
+
+/** The outcome again, with how every figure came about. */
+export function showWorkings(flow: CompiledFlow, session: Session): Reply {
+  return {
+    reply: 'outcome',
+    outcome: flow.outcome(answersOf(session.log)),
+    workings: true,
+    buttons: [REVIEW],
+  };
 }
 
 function ask(flow: CompiledFlow, session: Session, stop: Stop): Reply {

@@ -13,6 +13,7 @@ import { readCommand } from './read/command.ts';
 import { readGauge } from './read/gauge.ts';
 import { accept, again, at, done, note, nothingToAnswer, type Scene, type Turn } from './scene.ts';
 import { answersOf, type PendingOption, type Session } from './session.ts';
+import { showWorkings } from './show.ts';
 import { showAnswer } from './shown.ts';
 import { standing } from './standing.ts';
 
@@ -22,6 +23,9 @@ export function turn(flow: CompiledFlow, session: Session, message: Message, now
   const old = message.to !== undefined && message.to !== presentQuestion(scene);
   if (old) return again(scene, [oldQuestion(scene, message.to ?? '')]);
   if (message.text.trim().toLowerCase() === 'keep') return keep(scene);
+  if (message.text.trim().toLowerCase() === 'workings' && scene.at.at === 'outcome') {
+    return { session: woken, added: [], replies: [showWorkings(flow, woken)] };
+  }
   const command = readCommand(message.text);
   if (command !== undefined && !isChoiceHere(scene)) return obey(scene, command);
   if (scene.at.at !== 'question') return nothingToAnswer(scene);

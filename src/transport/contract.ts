@@ -51,5 +51,5 @@ export interface Desk {
   readonly say: (owner: string, session: string, message: Message) => readonly Reply[];
 }
 
-/** How an outcome is put into words; made by `present`. */
-export type Wording = (outcome: Outcome) => string;
+/** How an outcome is put into words, with or without its workings; made by `present`. */
+export type Wording = (outcome: Outcome, workings: boolean) => string;

@@ -254,6 +254,12 @@ describe('the review', () => {
     expect(JSON.stringify(talk.replies.at(-1))).toContain('Ease at the waist');
   });
 
+  it('shows the workings of the plan when asked, and the plan again after that', () => {
+    const talk = answered().say('yes', 'workings');
+    expect(talk.replies).toMatchObject([{ reply: 'outcome', workings: true }]);
+    expect(talk.say('review').at).toBe('review');
+  });
+
   it('jumps from the plan to one answer and back to a new plan', () => {
     const talk = answered().say('yes', 'change waist', '32 in');
     expect(talk.at).toBe('review');

@@ -32,7 +32,7 @@ export async function talk(lines: readonly string[]): Promise<string> {
       newId: () => `talk ${made++}`,
       unit: null,
     }),
-    wording: (outcome) => outcomeText(outcome, { dialect: 'us', workings: false }),
+    wording: (outcome, workings) => outcomeText(outcome, { dialect: 'us', workings }),
     owner: 'knitter',
     input,
     output,

@@ -101,7 +101,7 @@ function isFileTrouble(error: unknown): error is NodeJS.ErrnoException {
 
 function tell(result: ScriptResult, json: boolean, { out, error, wording }: CommandSurroundings): number {
   if (result.result === 'outcome') {
-    out(json ? `${JSON.stringify(asData(result), null, 2)}\n` : wording(result.outcome));
+    out(json ? `${JSON.stringify(asData(result), null, 2)}\n` : wording(result.outcome, true));
   } else if (result.result === 'refused') {
     for (const r of result.refused)
       error(`${r.question}: '${r.answer}' was not taken. ${r.reason} (for example: ${r.example})\n`);

@@ -30,7 +30,7 @@ export function render(reply: Reply, wording: Wording): Paragraph[] {
         ...reply.lines.map((line) => paragraph(`- ${line.label}: ${line.shown}`)),
       ];
     case 'outcome':
-      return [paragraph(wording(reply.outcome).trimEnd())];
+      return [paragraph(wording(reply.outcome, reply.workings === true).trimEnd())];
     case 'rest':
       return [paragraph(reply.text)];
     default:
