@@ -2,6 +2,7 @@
 import type { Calculations } from '../flow/calculations.ts';
 import { bodyResult, easeResult } from './body.ts';
 import { hemResult } from './hem.ts';
+import { backNeckResult } from './neck-wedges.ts';
 import { readingResult } from './reading.ts';
 import { recheckResult } from './recheck.ts';
 import { sizeResult } from './size.ts';
@@ -24,6 +25,7 @@ export const CALCULATIONS: Calculations = {
     whole: wholeResult,
     spread: spreadResult,
     hem: hemResult,
+    back_neck: backNeckResult,
     spacing: spacingResult,
     recheck: recheckResult,
     reading: readingResult,

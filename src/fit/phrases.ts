@@ -1,4 +1,5 @@
 /** Names of the sentences that a plan is made of. `present` holds the wording of each, with the same gaps. */
+import { PATTERN_PHRASES } from './phrases-pattern.ts';
 import { RECHECK_PHRASES } from './phrases-recheck.ts';
 import { WEDGE_PHRASES } from './phrases-wedges.ts';
 
@@ -100,5 +101,6 @@ export const PHRASES = [
   'care: skin',
   ...WEDGE_PHRASES,
   ...RECHECK_PHRASES,
+  ...PATTERN_PHRASES,
 ] as const;
 export type PhraseName = (typeof PHRASES)[number];

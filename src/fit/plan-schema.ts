@@ -191,6 +191,18 @@ const instruction: z.ZodType = z
       do: z.literal('choose one'),
       ways: z.array(z.strictObject({ name: phrase, instead: z.array(z.lazy(() => instruction)) })),
     }),
+    z.strictObject({
+      do: z.literal('shape rows'),
+      rows,
+      start: stitches.nullable(),
+      shaping: z.array(
+        z.strictObject({
+          row: rows.describe('counted from 1'),
+          change: z.int().nullable().describe('stitches gained, or lost where negative'),
+          after: stitches.nullable(),
+        }),
+      ),
+    }),
     z.strictObject({ do: z.literal('compare measures'), measures: z.array(measure) }),
     z.strictObject({ do: z.literal('compare sizes'), sizes: z.array(comparedSize) }),
     z.strictObject({ do: z.literal('compare fits'), fits: z.array(comparedFit) }),

@@ -67,6 +67,13 @@ export type Instruction =
   | { readonly do: 'shape raglan'; readonly raglan: RaglanLines }
   /** What was asked for cannot be done; each of these can. */
   | { readonly do: 'choose one'; readonly ways: readonly Way[] }
+  /** Rows that shape as a pattern's line says them; null where the line or the counts do not tell. */
+  | {
+      readonly do: 'shape rows';
+      readonly rows: Rows;
+      readonly start: Stitches | null;
+      readonly shaping: readonly LineRow[];
+    }
   | { readonly do: 'compare measures'; readonly measures: readonly Measure[] }
   | { readonly do: 'compare sizes'; readonly sizes: readonly ComparedSize[] }
   | { readonly do: 'compare fits'; readonly fits: readonly ComparedFit[] }
@@ -99,6 +106,14 @@ export interface RaglanLines extends Pick<RaglanShape, 'direction' | 'rows' | 's
 export interface Way {
   readonly name: Phrase;
   readonly instead: readonly Instruction[];
+}
+
+export interface LineRow {
+  /** Counted from the first row of the line. */
+  readonly row: Rows;
+  /** Stitches gained or (negative) lost. */
+  readonly change: number | null;
+  readonly after: Stitches | null;
 }
 
 /** A size beside what is wanted, at the knitter's gauge. */

@@ -13,6 +13,7 @@ import type {
 import { cm, formatDecimal, formatLength } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
 import { wordEdgeRows, wordEdges } from './edge-words.ts';
+import { wordEach, wordShapedRows } from './line-words.ts';
 import { wordMeasure } from './measure-words.ts';
 import { formatQuantity } from './quantity.ts';
 import { wordRaglan, wordRaglanRows } from './raglan-words.ts';
@@ -107,6 +108,8 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       return wordRaglan(instruction.raglan, voice.worked ?? 'round');
     case 'choose one':
       return instruction.ways.map((way) => `\n   - ${wayText(way, voice)}`);
+    case 'shape rows':
+      return wordEach(instruction);
     case 'compare measures':
       return instruction.measures.map((measure) => `\n   - ${wordMeasure(measure, voice)}`);
     case 'compare sizes':
@@ -129,6 +132,8 @@ function scheduleLines(instruction: Instruction, voice: Voice): string[] {
   switch (instruction.do) {
     case 'shape':
       return instruction.spaced.shaping.length > 0 ? [wordSchedule(instruction.spaced, worked)] : [];
+    case 'shape rows':
+      return [wordShapedRows(instruction, worked)];
     case 'short rows':
       return [wordTurns(instruction.wedge)];
     case 'shape edges':

@@ -34,6 +34,15 @@ const value: z.ZodType<Value> = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ kind: z.literal('size'), label: z.string() }),
   z.strictObject({ kind: z.literal('multiple'), multiple: z.number(), plus: z.number() }),
+  z.strictObject({ kind: z.literal('number'), count: z.number() }),
+  z.strictObject({
+    kind: z.literal('counts'),
+    counts: z.array(z.number().nullable()),
+    labels: z.array(z.string()).nullable(),
+  }),
+  z.strictObject({ kind: z.literal('shaping line'), text: z.string() }),
+  z.strictObject({ kind: z.literal('yarn length'), metres: z.number(), typed: z.enum(['m', 'yd']) }),
+  z.strictObject({ kind: z.literal('yarn weight'), grams: z.number(), typed: z.enum(['g', 'oz']) }),
 ]);
 
 const answer: z.ZodType<Answer> = z.discriminatedUnion('given', [

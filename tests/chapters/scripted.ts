@@ -111,6 +111,11 @@ function numbersOf(instruction: Instruction): number[] {
   switch (instruction.do) {
     case 'shape':
       return instruction.spaced.shaping.flatMap((s) => [s.row, s.after]);
+    case 'shape rows':
+      return instruction.shaping.flatMap((s) => [
+        s.row,
+        ...[s.change, s.after].flatMap((n) => (n === null ? [] : [Math.abs(n)])),
+      ]);
     case 'work row':
       return written(instruction.row);
     case 'short rows':

@@ -1,0 +1,28 @@
+/** The wording of the sentences about a pattern's own figures. */
+import type { PATTERN_PHRASES } from '../fit/phrases-pattern.ts';
+
+export const PATTERN_WORDING: Readonly<Record<(typeof PATTERN_PHRASES)[number], string>> = {
+  'summary: line read': 'The line, laid out in [rows].',
+  'summary: line read in several ways':
+    'The trade writes such a line in more than one sense. Here is each, laid out in [rows].',
+  'where: the line, row by row': 'The line, row by row',
+  'where: first row ends the interval': 'Read so: the first shaping row ends the first interval',
+  'where: first row is the next': 'Read so: the next row shapes, and the intervals are counted from it',
+  'do: the line in numbers': '{times#} shaping [rows] over {rows}.',
+  'note: times after the first row': 'The times are counted after the row named first.',
+  'note: times with the first row': 'The times are counted with the row named first.',
+  'note: the line adds up': 'From {start} you reach {end}, as the pattern says.',
+  'note: the line does not add up': 'From {start} you reach {reached}, but the pattern says {stated}.',
+  'note: the line would add up from': 'It would add up from {start}.',
+  'note: only this reading adds up': 'Only this reading adds up, so it is the one that was meant.',
+  'note: plain rows after the line': 'The last {rows} are plain.',
+  'cannot: line cannot be read': 'The line leaves nothing to work for this size.',
+  'cannot: line needs the count before':
+    'The line is worked until a count is reached, so the count before it must be known.',
+  'cannot: line needs the stitches a row':
+    'The line does not say how many stitches a shaping [row] changes, and the counts before and after it do not tell.',
+  'cannot: line never reaches its count':
+    'The count at the end is never reached from the one at the beginning.',
+  'instead: give the counts of the line': 'Count the stitches before the line, and read the count after it.',
+  'instead: read the line once more': 'Compare the line with the pattern once more, figure by figure.',
+};
