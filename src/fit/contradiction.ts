@@ -3,7 +3,7 @@
  */
 import type { Counted, Rowed } from './pattern.ts';
 import type { Region } from './words.ts';
-import { type Quantity, quantity, type WorkingLine } from './working.ts';
+import { type Quantity, quantity, type Rounding, type WorkingLine, workOut } from './working.ts';
 
 /** Every kind of contradiction that is looked for. */
 export const CONTRADICTIONS = [
@@ -38,7 +38,35 @@ export interface Contradiction {
   readonly figures: readonly Quantity[];
   /** Each of these alone, in place of the printed figure of that name, would agree. Empty where nothing can be named. */
   readonly wouldAgree: readonly Quantity[];
+  /** How both came about. */
   readonly workings: readonly WorkingLine[];
+}
+
+/** A contradiction with the lines that lead to figures which would agree. */
+export function contradiction({
+  agreeing,
+  workings,
+  ...found
+}: Omit<Contradiction, 'wouldAgree'> & { readonly agreeing: readonly WorkingLine[] }): Contradiction {
+  return {
+    ...found,
+    wouldAgree: agreeing.map((line) => line.result),
+    workings: [...workings, ...agreeing],
+  };
+}
+
+/** A figure of the name that is printed, worked out such that it agrees with the others. */
+export function agrees(
+  { name, unit }: Omit<Quantity, 'value'>,
+  formula: string,
+  given: Readonly<Record<string, Quantity>>,
+  rounding?: Rounding,
+): WorkingLine {
+  return workOut(`${name} that would agree`, formula, given, {
+    name,
+    unit,
+    ...(rounding === undefined ? {} : { rounding }),
+  });
 }
 
 export function stitchCount(place: Counted, value: number): Quantity {

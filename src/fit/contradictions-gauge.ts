@@ -3,8 +3,10 @@
  * whether a seam's stitch is in the width) or half a stitch repeat, whichever is more; on lengths one pair of rows.
  */
 import {
+  agrees,
   type Contradiction,
   type ContradictionCode,
+  contradiction,
   finishedLength,
   rowCount,
   stitchCount,
@@ -13,7 +15,7 @@ import { type Count, type CountRule, stitchesFor } from './gauge.ts';
 import { type Counted, type Pattern, type PatternSize, piecesAround, type Rowed } from './pattern.ts';
 import { CM_PER, cm, perCm } from './units.ts';
 import type { Region } from './words.ts';
-import { quantity, type WorkingLine, workOut } from './working.ts';
+import { type Quantity, quantity, type WorkingLine, workOut } from './working.ts';
 
 interface Place {
   readonly region: Region & Counted;
@@ -54,22 +56,38 @@ export function countsAgainstWidths(pattern: Pattern, size: PatternSize): Contra
         : off(width, otherSpan(gauge)) <= OTHER_SPAN_WITHIN
           ? 'four inches for ten centimetres'
           : 'count and width disagree';
-    const printed = [stitchCount(place.region, count), finishedLength(place.region, width)];
+    const printed = finishedLength(place.region, width);
     return [
-      {
+      contradiction({
         code,
         size: size.label,
-        figures: [...printed, ...gaugeFigures(gauge)],
-        wouldAgree:
-          inch !== undefined
-            ? [finishedLength(place.region, inch)]
-            : code === 'four inches for ten centimetres'
-              ? [quantity('span of the stitch gauge', otherSpan(gauge).span, 'cm')]
-              : widthsAndCounts(place, width, count, gauge),
+        figures: [stitchCount(place.region, count), printed, ...gaugeFigures(gauge)],
         workings: [...widthWorkings(place, width, count, gauge), allowed],
-      },
+        agreeing:
+          inch !== undefined
+            ? [inOtherUnit(printed, inch > width)]
+            : code === 'four inches for ten centimetres'
+              ? [spanInOtherUnit(gauge)]
+              : widthsAndCounts(place, width, count, gauge),
+      }),
     ];
   });
+}
+
+/** The same number of the other unit. */
+function inOtherUnit(printed: Quantity, asInches: boolean): WorkingLine {
+  const given = { a: printed, b: quantity('centimetres to an inch', CM_PER.in, 'ratio') };
+  return agrees(printed, asInches ? 'a * b' : 'a / b', given);
+}
+
+function spanInOtherUnit(gauge: Count): WorkingLine {
+  const span = quantity('span of the stitch gauge', gauge.span, 'cm');
+  const given = {
+    a: span,
+    b: quantity('ten centimetres', 10, 'cm'),
+    c: quantity('four inches', 4 * CM_PER.in, 'cm'),
+  };
+  return agrees(span, gauge.unit === 'in' ? 'a * b / c' : 'a * c / b', given);
 }
 
 function slack(multiple: number): WorkingLine {
@@ -104,12 +122,28 @@ function gaugeFigures(gauge: Count) {
   ];
 }
 
-function widthsAndCounts(place: Place, width: number, count: number, gauge: Count) {
+function widthsAndCounts({ region, pieces, rule }: Place, width: number, count: number, gauge: Count) {
   const rate = perCm(gauge.count / gauge.span);
-  const choice = stitchesFor(cm(width / place.pieces), rate, place.rule);
+  const choice = stitchesFor(cm(width / pieces), rate, rule);
+  const [stitches, length] = [stitchCount(region, count), finishedLength(region, width)];
+  const given = {
+    b: quantity('stitches of the gauge', gauge.count, 'stitches'),
+    c: quantity('span of the stitch gauge', gauge.span, 'cm'),
+    p: quantity('pieces', pieces, 'times'),
+    e: quantity('edge stitches', rule.edge, 'stitches'),
+  };
   return [
-    ...('chosen' in choice ? [stitchCount(place.region, choice.chosen)] : []),
-    finishedLength(place.region, ((count - place.rule.edge) * place.pieces) / rate),
+    ...('chosen' in choice && choice.exact >= choice.below.stitches
+      ? [
+          agrees(
+            stitches,
+            'w * b / c / p + e',
+            { ...given, w: length },
+            { to: 'multiple', multiple: choice.step, plus: choice.start },
+          ),
+        ]
+      : []),
+    agrees(length, '(a - e) * p * c / b', { ...given, a: stitches }),
   ];
 }
 
@@ -177,25 +211,23 @@ export function rowsAgainstLengths(pattern: Pattern, size: PatternSize): Contrad
       { a: wanted.result, b: rowCount(stretch, printed) },
       { unit: 'rows' },
     );
+    const [counted, long] = [rowCount(stretch, printed), finishedLength(region, length)];
+    const given = {
+      a: counted,
+      b: quantity('rows of the gauge', gauge.count, 'rows'),
+      c: quantity('span of the row gauge', gauge.span, 'cm'),
+    };
     return [
-      {
+      contradiction({
         code: inch === undefined ? 'rows and length disagree' : 'inches for centimetres',
         size: size.label,
-        figures: [
-          rowCount(stretch, printed),
-          finishedLength(region, length),
-          quantity('rows of the gauge', gauge.count, 'rows'),
-          quantity('span of the row gauge', gauge.span, 'cm'),
-        ],
-        wouldAgree:
-          inch === undefined
-            ? [
-                rowCount(stretch, wanted.result.value),
-                finishedLength(region, (printed * gauge.span) / gauge.count),
-              ]
-            : [finishedLength(region, inch)],
+        figures: [counted, long, given.b, given.c],
         workings: [wanted, difference],
-      },
+        agreeing:
+          inch === undefined
+            ? [agrees(counted, 'a', { a: wanted.result }), agrees(long, 'a * c / b', given)]
+            : [inOtherUnit(long, inch > length)],
+      }),
     ];
   });
 }
@@ -207,12 +239,7 @@ export function repeatsAndEdges(pattern: Pattern, size: PatternSize): Contradict
   const { multiple, plus } = pattern.repeat;
   const found: Contradiction[] = [];
   if (pattern.body === 'round' && edge !== 0 && size === pattern.sizes[0])
-    found.push({
-      code: 'edge stitches in the round',
-      figures: [quantity('edge stitches of the body', edge, 'stitches')],
-      wouldAgree: [quantity('edge stitches of the body', 0, 'stitches')],
-      workings: [],
-    });
+    found.push(edgeInTheRound(quantity('edge stitches of the body', edge, 'stitches')));
   if (count === undefined || (count - edge - plus) % multiple === 0) return found;
   const given = {
     a: stitchCount('bust', count),
@@ -230,15 +257,26 @@ export function repeatsAndEdges(pattern: Pattern, size: PatternSize): Contradict
     { ...given, k: repeats.result },
     { unit: 'stitches' },
   );
-  const below = count - over.result.value;
   return [
     ...found,
-    {
+    contradiction({
       code: edge !== 0 && (count - plus) % multiple === 0 ? 'edge stitches left out' : 'repeat not fitted',
       size: size.label,
       figures: Object.values(given),
-      wouldAgree: [stitchCount('bust', below), stitchCount('bust', below + multiple)],
       workings: [repeats, over],
-    },
+      agreeing: [
+        agrees(given.a, 'a - o', { a: given.a, o: over.result }),
+        agrees(given.a, 'a - o + m', { a: given.a, o: over.result, m: given.m }),
+      ],
+    }),
   ];
+}
+
+function edgeInTheRound(edge: Quantity): Contradiction {
+  return contradiction({
+    code: 'edge stitches in the round',
+    figures: [edge],
+    workings: [],
+    agreeing: [agrees(edge, 'a - a', { a: edge })],
+  });
 }

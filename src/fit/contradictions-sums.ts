@@ -2,7 +2,7 @@
  * Counts against each other: what is taken away and what is left must add up to the stitch, and shaping that takes a
  * stitch at each side can only make an even difference.
  */
-import { type Contradiction, finishedLength, stitchCount } from './contradiction.ts';
+import { agrees, type Contradiction, contradiction, finishedLength, stitchCount } from './contradiction.ts';
 import { type Counted, type Pattern, type PatternSize, piecesAround } from './pattern.ts';
 import { capacity } from './spacing.ts';
 import { rows } from './units.ts';
@@ -57,28 +57,34 @@ export function oddChanges(pattern: Pattern, size: PatternSize): Contradiction[]
   if (bust === undefined || bust % 2 === 0 || !divided || piecesAround(pattern) === 2) return pairs;
   return [
     ...pairs,
-    {
+    contradiction({
       code: 'odd change',
       size: size.label,
       figures: [stitchCount('bust', bust)],
-      wouldAgree: [stitchCount('bust', bust - 1), stitchCount('bust', bust + 1)],
       workings: backStitches(pattern, size)?.workings ?? [],
-    },
+      agreeing: oneEitherSide(stitchCount('bust', bust)),
+    }),
   ];
 }
 
 function oddChange(size: PatternSize, a: Quantity, b: Quantity): Contradiction {
-  return {
+  return contradiction({
     code: 'odd change',
     size: size.label,
     figures: [a, b],
-    wouldAgree: [a, b].flatMap((q) => [-1, 1].map((by) => quantity(q.name, q.value + by, q.unit))),
     workings: [
       b.value > a.value
         ? workOut('stitches gained', 'b - a', { a, b }, { unit: 'stitches' })
         : workOut('stitches lost', 'a - b', { a, b }, { unit: 'stitches' }),
     ],
-  };
+    agreeing: [a, b].flatMap(oneEitherSide),
+  });
+}
+
+/** The even neighbours of an odd sum, or the odd ones of an even. */
+function oneEitherSide(q: Quantity): WorkingLine[] {
+  const given = { a: q, b: quantity('one stitch', 1, 'stitches') };
+  return [agrees(q, 'a - b', given), agrees(q, 'a + b', given)];
 }
 
 /** Bust to cross back, cross back to shoulders and neck, and a cross back wider than the back below it. */
@@ -101,13 +107,13 @@ function armholeSum(
   if (cross.value > back.value) {
     const wider = workOut('stitches gained above', 'b - a', { a: back, b: cross }, { unit: 'stitches' });
     return [
-      {
+      contradiction({
         code: 'wider above the armhole',
         size: size.label,
         figures: [back, cross],
-        wouldAgree: [stitchCount('cross back', back.value)],
         workings: [...workings, wider],
-      },
+        agreeing: [agrees(cross, 'a', { a: back })],
+      }),
     ];
   }
   if (size.armhole === undefined)
@@ -122,20 +128,20 @@ function armholeSum(
   const perSide = (back.value - cross.value) / 2;
   const instead = (q: Quantity, other: Quantity) =>
     Number.isInteger(perSide) && perSide >= other.value
-      ? [quantity(q.name, perSide - other.value, 'stitches')]
+      ? [agrees(q, '(a - d) / 2 - o', { a: back, d: cross, o: other })]
       : [];
   return [
-    {
+    contradiction({
       code: 'armhole does not add up',
       size: size.label,
       figures: [back, given.b, given.c, cross],
-      wouldAgree: [
-        ...(left.exact > 0 ? [stitchCount('cross back', left.exact)] : []),
+      workings: [...workings, left],
+      agreeing: [
+        ...(left.exact > 0 ? [agrees(cross, 'a', { a: left.result })] : []),
         ...instead(given.b, given.c),
         ...instead(given.c, given.b),
       ],
-      workings: [...workings, left],
-    },
+    }),
   ];
 }
 
@@ -145,18 +151,21 @@ function shoulderSum(size: PatternSize): Contradiction[] {
   const given = { a: stitchCount('shoulder', shoulder), b: stitchCount('back neck', neck) };
   const sum = workOut('two shoulders and the back neck', '2 * a + b', given, { unit: 'stitches' });
   if (sum.exact === cross) return [];
+  const whole = stitchCount('cross back', cross);
   return [
-    {
+    contradiction({
       code: 'shoulders do not add up',
       size: size.label,
-      figures: [stitchCount('cross back', cross), given.a, given.b],
-      wouldAgree: [
-        stitchCount('cross back', sum.exact),
-        ...(cross > 2 * shoulder ? [stitchCount('back neck', cross - 2 * shoulder)] : []),
-        ...((cross - neck) % 2 === 0 && cross > neck ? [stitchCount('shoulder', (cross - neck) / 2)] : []),
-      ],
+      figures: [whole, given.a, given.b],
       workings: [sum],
-    },
+      agreeing: [
+        agrees(whole, 'a', { a: sum.result }),
+        ...(cross > 2 * shoulder ? [agrees(given.b, 'c - 2 * a', { c: whole, a: given.a })] : []),
+        ...((cross - neck) % 2 === 0 && cross > neck
+          ? [agrees(given.a, '(c - b) / 2', { c: whole, b: given.b })]
+          : []),
+      ],
+    }),
   ];
 }
 
@@ -167,16 +176,13 @@ export function sleeves(pattern: Pattern, size: PatternSize): Contradiction[] {
     below.value <= above.value
       ? []
       : [
-          {
+          contradiction({
             code: 'sleeve narrows upward',
             size: size.label,
             figures: [below, above],
-            wouldAgree: [
-              quantity(above.name, below.value, below.unit),
-              quantity(below.name, above.value, above.unit),
-            ],
             workings: [workOut('narrower above by', 'a - b', { a: below, b: above }, { unit: above.unit })],
-          },
+            agreeing: [agrees(above, 'a', { a: below }), agrees(below, 'a', { a: above })],
+          }),
         ];
   const upper = counts['upper arm'];
   return [
@@ -220,14 +226,19 @@ function sleeveReach(pattern: Pattern, size: PatternSize): Contradiction[] {
     { unit: 'times', rounding: { to: 'whole up' } },
   );
   if (needed.result.value <= most) return [];
+  const [below, above] = [stitchCount('wrist', wrist), stitchCount('upper arm', upper)];
+  const held = quantity('shaping rows that fit in', most, 'times');
   return [
-    {
+    contradiction({
       code: 'shaping out of reach',
       size: size.label,
-      figures: [stitchCount('wrist', wrist), stitchCount('upper arm', upper), given.a],
-      wouldAgree: [stitchCount('upper arm', wrist + 2 * most), stitchCount('wrist', upper - 2 * most)],
+      figures: [below, above, given.a],
       workings: [room, needed],
-    },
+      agreeing: [
+        agrees(above, 'a + 2 * n', { a: below, n: held }),
+        agrees(below, 'b - 2 * n', { b: above, n: held }),
+      ],
+    }),
   ];
 }
 
@@ -238,21 +249,17 @@ function straightArmhole(pattern: Pattern, size: PatternSize): Contradiction[] {
   const { 'armhole depth': depth, 'upper arm': upper } = size.finished;
   if (pattern.construction !== 'drop shoulder' || depth === undefined || upper === undefined) return [];
   const top = finishedLength('upper arm', upper);
-  const round = workOut(
-    'armhole all round',
-    '2 * a',
-    { a: finishedLength('armhole depth', depth) },
-    { unit: 'cm' },
-  );
+  const deep = finishedLength('armhole depth', depth);
+  const round = workOut('armhole all round', '2 * a', { a: deep }, { unit: 'cm' });
   if (Math.abs(round.exact - upper) <= STRAIGHT_ARMHOLE_ALLOWED_CM) return [];
   return [
-    {
+    contradiction({
       code: 'sleeve top and armhole disagree',
       size: size.label,
-      figures: [top, finishedLength('armhole depth', depth)],
-      wouldAgree: [finishedLength('upper arm', round.exact), finishedLength('armhole depth', upper / 2)],
+      figures: [top, deep],
       workings: [round],
-    },
+      agreeing: [agrees(top, 'a', { a: round.result }), agrees(deep, 'a / 2', { a: top })],
+    }),
   ];
 }
 
@@ -269,20 +276,25 @@ export function shapings(size: PatternSize, lines: readonly StatedShaping[]): Co
     const formula = line.by === 'increase' ? 'a + n * s' : 'a - n * s';
     const reached = workOut('stitches after the line', formula, given, { unit: 'stitches' });
     if (reached.exact === to) return [];
-    const times = (line.by === 'increase' ? to - from : from - to) / line.perRow;
-    const shift = to - reached.exact;
+    const stated = stitchCount(line.to, to);
+    const up = line.by === 'increase';
+    const times = (up ? to - from : from - to) / line.perRow;
     return [
-      {
-        code: 'shaping misses the count' as const,
+      contradiction({
+        code: 'shaping misses the count',
         size: size.label,
-        figures: [given.a, given.n, given.s, stitchCount(line.to, to)],
-        wouldAgree: [
-          ...(times >= 0 && Number.isInteger(times) ? [quantity('shaping rows', times, 'times')] : []),
-          ...(reached.exact > 0 ? [stitchCount(line.to, reached.exact)] : []),
-          ...(from + shift > 0 ? [stitchCount(line.from, from + shift)] : []),
-        ],
+        figures: [given.a, given.n, given.s, stated],
         workings: [reached],
-      },
+        agreeing: [
+          ...(times >= 0 && Number.isInteger(times)
+            ? [agrees(given.n, up ? '(b - a) / s' : '(a - b) / s', { a: given.a, b: stated, s: given.s })]
+            : []),
+          ...(reached.exact > 0 ? [agrees(stated, 'a', { a: reached.result })] : []),
+          ...(from + to > reached.exact
+            ? [agrees(given.a, 'a + b - r', { a: given.a, b: stated, r: reached.result })]
+            : []),
+        ],
+      }),
     ];
   });
 }

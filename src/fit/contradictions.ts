@@ -2,12 +2,19 @@
  * Reads a pattern as a technical editor does and names each contradiction between its figures.
  * Never throws on a pattern's figures; an empty list means that nothing was found, not that the pattern fits anyone.
  */
-import { type Contradiction, finishedLength, rowCount, stitchCount } from './contradiction.ts';
+import {
+  agrees,
+  type Contradiction,
+  contradiction,
+  finishedLength,
+  rowCount,
+  stitchCount,
+} from './contradiction.ts';
 import { countsAgainstWidths, repeatsAndEdges, rowsAgainstLengths } from './contradictions-gauge.ts';
 import { armholes, oddChanges, type StatedShaping, shapings, sleeves } from './contradictions-sums.ts';
 import type { Counted, Pattern, PatternSize, Rowed } from './pattern.ts';
 import type { Region } from './words.ts';
-import { type Quantity, quantity, workOut } from './working.ts';
+import { type Quantity, quantity, type WorkingLine, workOut } from './working.ts';
 
 /** All contradictions, the pattern's own first, then size by size. `lines` are shaping lines that it states besides. */
 export function contradictions(
@@ -44,49 +51,63 @@ const MOST_ROWS_TO_STITCHES = 3;
 
 function gauge(pattern: Pattern): Contradiction[] {
   const { stitches, rows } = pattern.gauge;
+  const usual = quantity('the usual span', 10, 'cm');
   const rate = (of: typeof stitches, unit: 'stitches' | 'rows') =>
     workOut(
-      `${unit} to 10 cm`,
-      '10 * a / b',
+      `${unit} over the usual span`,
+      'c * a / b',
       {
         a: quantity(`${unit} of the gauge`, of.count, unit),
         b: quantity(`span of the ${unit} of the gauge`, of.span, 'cm'),
+        c: usual,
       },
       { unit },
     );
   const [across, up] = [rate(stitches, 'stitches'), rate(rows, 'rows')];
-  const workings = [across, up];
-  const figures = [across.result, up.result];
-  const asQuarter = (per10: number, unit: 'stitches' | 'rows') =>
-    quantity(`${unit} to 10 cm, if counted over four times the span`, per10 / 4, unit);
+  const found = { figures: [across.result, up.result], workings: [across, up] };
+  const quartered = (line: WorkingLine) => agrees(line.result, 'a / 4', { a: line.result });
   if (across.exact < STITCHES_TO_10_CM.least || across.exact > STITCHES_TO_10_CM.most) {
     const dense = across.exact > STITCHES_TO_10_CM.most;
-    const wouldAgree = dense ? [asQuarter(across.exact, 'stitches')] : [];
-    return [{ code: 'gauge out of bounds', figures, wouldAgree, workings }];
+    return [
+      contradiction({ ...found, code: 'gauge out of bounds', agreeing: dense ? [quartered(across)] : [] }),
+    ];
   }
   if (up.exact > MOST_ROWS_TO_STITCHES * across.exact)
-    return [{ code: 'gauge out of bounds', figures, wouldAgree: [asQuarter(up.exact, 'rows')], workings }];
-  if (up.exact < across.exact - 1e-9) {
-    const wouldAgree = [
-      quantity('stitches to 10 cm', up.exact, 'stitches'),
-      quantity('rows to 10 cm', across.exact, 'rows'),
-    ];
-    return [{ code: 'rows fewer than stitches', figures, wouldAgree, workings }];
-  }
-  return [];
+    return [contradiction({ ...found, code: 'gauge out of bounds', agreeing: [quartered(up)] })];
+  if (up.exact >= across.exact - 1e-9) return [];
+  return [
+    contradiction({
+      ...found,
+      code: 'rows fewer than stitches',
+      agreeing: [agrees(across.result, 'a', { a: up.result }), agrees(up.result, 'a', { a: across.result })],
+    }),
+  ];
 }
 
 function labels(pattern: Pattern): Contradiction[] {
   const plain = pattern.sizes.map((size) => size.label.trim().toLowerCase());
   return pattern.sizes
     .filter((_, i) => plain.indexOf(plain[i] ?? '') < i)
-    .map((size, _, twice) => ({
-      code: 'label twice' as const,
-      size: size.label,
-      figures: [quantity('sizes with this label', 1 + twice.filter((s) => s === size).length, 'times')],
-      wouldAgree: [quantity('sizes with this label', 1, 'times')],
-      workings: [],
-    }));
+    .map((size, _, twice) => {
+      const again = quantity(
+        'sizes with this label, after the first',
+        twice.filter((s) => s === size).length,
+        'times',
+      );
+      const all = workOut(
+        'sizes with this label',
+        'a + b',
+        { a: quantity('the first', 1, 'times'), b: again },
+        { unit: 'times' },
+      );
+      return contradiction({
+        code: 'label twice',
+        size: size.label,
+        figures: [all.result],
+        workings: [all],
+        agreeing: [agrees(all.result, 'a - b', { a: all.result, b: again })],
+      });
+    });
 }
 
 /** Figures that never fall from one size to the next. Lengths of body and sleeve may: large sizes are often shorter. */
@@ -140,15 +161,15 @@ function order(pattern: Pattern): Contradiction[] {
 
 function outOfOrder(before: PatternSize, size: PatternSize, a: Quantity, b: Quantity): Contradiction {
   const printed = quantity(`${a.name}, size ${before.label}`, a.value, a.unit);
-  return {
+  return contradiction({
     code: 'sizes out of order',
     size: size.label,
     figures: [printed, b],
-    wouldAgree: [a],
     workings: [
       workOut('from this size back to the one before', 'a - b', { a: printed, b }, { unit: a.unit }),
     ],
-  };
+    agreeing: [agrees(b, 'a', { a: printed })],
+  });
 }
 
 function lengths(pattern: Pattern, size: PatternSize): Contradiction[] {
