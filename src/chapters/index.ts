@@ -1,10 +1,13 @@
 /** The names that flow files may use, with what they stand for. */
 import type { Calculations } from '../flow/calculations.ts';
 import { bodyResult, easeResult } from './body.ts';
+import { bustResult } from './bust.ts';
+import { checkingResult } from './checking.ts';
 import { hemResult } from './hem.ts';
 import { backNeckResult } from './neck-wedges.ts';
 import { readingResult } from './reading.ts';
 import { recheckResult } from './recheck.ts';
+import { shoulderResult } from './shoulder.ts';
 import { sizeResult } from './size.ts';
 import { spacingResult } from './spacing.ts';
 import { spreadResult } from './spread.ts';
@@ -25,9 +28,12 @@ export const CALCULATIONS: Calculations = {
     whole: wholeResult,
     spread: spreadResult,
     hem: hemResult,
+    bust: bustResult,
+    shoulder: shoulderResult,
     back_neck: backNeckResult,
     spacing: spacingResult,
     recheck: recheckResult,
+    checking: checkingResult,
     reading: readingResult,
     stitches: stitchesResult,
   },

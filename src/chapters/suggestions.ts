@@ -10,13 +10,13 @@ import { bodyKnown, fitOf } from './body-known.ts';
 import { samplePattern, sampleSize } from './figures.ts';
 import { ledger } from './ledger.ts';
 import { ownGauges, patternOf } from './pattern-of.ts';
-import { fixedChoice, lengthOn, type Suggest, table } from './suggest.ts';
-import { WEDGE_SUGGESTIONS } from './suggestions-wedges.ts';
+import { fixedChoice, lengthOn, type Suggest, type Suggestions, table } from './suggest.ts';
+import { wedgeSuggestions } from './suggestions-wedges.ts';
 
 const nothing: Suggest = () => [];
 
-export const SUGGESTIONS: Readonly<Record<string, Suggest>> = {
-  ...WEDGE_SUGGESTIONS,
+export const SUGGESTIONS: Suggestions = {
+  ...wedgeSuggestions(() => SUGGESTIONS),
   nothing,
   centimetres: fixedChoice('cm', 'the unit of most tapes'),
   unwashed: fixedChoice('unwashed', 'to be on the safe side'),
@@ -26,6 +26,7 @@ export const SUGGESTIONS: Readonly<Record<string, Suggest>> = {
     return [{ value: { kind: 'choice', choice: flat ? 'flat' : 'round' }, from: 'as the body is knitted' }];
   },
   'womens table': fixedChoice('women', 'the widest table'),
+  'set-in sleeves': fixedChoice('set_in', 'a common way'),
   'flat both edges': fixedChoice('flat', 'a common way'),
   'no stitches': () => [{ value: { kind: 'stitches', count: 0 }, from: 'none' }],
   'any count': () => [{ value: { kind: 'multiple', multiple: 1, plus: 0 }, from: 'no repeat' }],

@@ -20,4 +20,13 @@ export const PATTERN_PHRASES = [
   'cannot: line never reaches its count',
   'instead: give the counts of the line',
   'instead: read the line once more',
+  // Contradictions
+  'summary: no contradiction',
+  'summary: contradictions',
+  'where: what was compared',
+  'where: all sizes',
+  'where: one size',
+  'do: compared',
+  'note: row left out',
+  'note: no contradiction is no fit',
 ] as const;

@@ -4,6 +4,7 @@
  */
 import * as z from 'zod';
 import { EDGES } from './edge-shaping.ts';
+import { CONTRADICTIONS } from './contradiction.ts';
 import { PHRASES } from './phrases.ts';
 import { NAMED_EDGES, type Plan, SHAPED_AT } from './plan.ts';
 import { CHANGES } from './row.ts';
@@ -202,6 +203,13 @@ const instruction: z.ZodType = z
           after: stitches.nullable(),
         }),
       ),
+    }),
+    z.strictObject({
+      do: z.literal('note contradiction'),
+      code: z.enum(CONTRADICTIONS),
+      size: z.string().nullable().describe('null where it holds for all sizes'),
+      figures: z.array(quantity).describe('as printed'),
+      wouldAgree: z.array(quantity).describe('each alone would agree'),
     }),
     z.strictObject({ do: z.literal('compare measures'), measures: z.array(measure) }),
     z.strictObject({ do: z.literal('compare sizes'), sizes: z.array(comparedSize) }),

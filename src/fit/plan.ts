@@ -2,6 +2,7 @@
  * The plan: a numbered list in the order of knitting, as a value. Text, pictures and sheets are made from it.
  * Words are left to `present`; a plan holds phrases by name with the quantities that go into them.
  */
+import type { ContradictionCode } from './contradiction.ts';
 import type { EdgeEvent } from './edge-shaping.ts';
 import type { Range } from './gauge.ts';
 import type { Piece } from './outline.ts';
@@ -73,6 +74,15 @@ export type Instruction =
       readonly rows: Rows;
       readonly start: Stitches | null;
       readonly shaping: readonly LineRow[];
+    }
+  | {
+      readonly do: 'note contradiction';
+      readonly code: ContradictionCode;
+      /** Null where it holds for all sizes. */
+      readonly size: string | null;
+      readonly figures: readonly Quantity[];
+      /** Each of these alone, in place of the figure of that name, would agree. */
+      readonly wouldAgree: readonly Quantity[];
     }
   | { readonly do: 'compare measures'; readonly measures: readonly Measure[] }
   | { readonly do: 'compare sizes'; readonly sizes: readonly ComparedSize[] }

@@ -13,6 +13,7 @@ import type {
 import { cm, formatDecimal, formatLength } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
 import { wordEdgeRows, wordEdges } from './edge-words.ts';
+import { wordContradiction } from './contradiction-words.ts';
 import { wordEach, wordShapedRows } from './line-words.ts';
 import { wordMeasure } from './measure-words.ts';
 import { formatQuantity } from './quantity.ts';
@@ -110,6 +111,8 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       return instruction.ways.map((way) => `\n   - ${wayText(way, voice)}`);
     case 'shape rows':
       return wordEach(instruction);
+    case 'note contradiction':
+      return wordContradiction(instruction, voice);
     case 'compare measures':
       return instruction.measures.map((measure) => `\n   - ${wordMeasure(measure, voice)}`);
     case 'compare sizes':

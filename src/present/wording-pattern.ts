@@ -25,4 +25,13 @@ export const PATTERN_WORDING: Readonly<Record<(typeof PATTERN_PHRASES)[number], 
     'The count at the end is never reached from the one at the beginning.',
   'instead: give the counts of the line': 'Count the stitches before the line, and read the count after it.',
   'instead: read the line once more': 'Compare the line with the pattern once more, figure by figure.',
+  'summary: no contradiction': 'No two of these figures contradict each other.',
+  'summary: contradictions': 'These figures cannot all be right.',
+  'where: what was compared': 'What was compared',
+  'where: all sizes': 'The whole pattern',
+  'where: one size': 'Size {size}',
+  'do: compared': 'In all {sizes#} sizes: {rows}.',
+  'note: row left out': '{row}: it has {figures#} figures for {sizes#} sizes, so it was left out.',
+  'note: no contradiction is no fit':
+    'This looks at the pattern alone. Figures that agree with each other need not fit a body.',
 };
