@@ -5,7 +5,8 @@ import { build } from 'esbuild';
 import { parseDocument } from 'yaml';
 
 const { metafile } = await build({
-  entryPoints: ['src/main.ts'],
+  // The renderer runs in a thread of its own, which is begun from a file.
+  entryPoints: { main: 'src/main.ts', 'render-worker': 'src/present/render/worker.ts' },
   outdir: 'dist',
   bundle: true,
   metafile: true,
@@ -17,7 +18,7 @@ const { metafile } = await build({
   minifyWhitespace: true,
   logLevel: 'warning',
   // Native code and what only a server needs is loaded where it lies.
-  external: ['better-sqlite3', 'discord.js', 'dotenv'],
+  external: ['better-sqlite3', 'discord.js', 'dotenv', '@resvg/resvg-js', 'pdfkit'],
   // Some libraries call `require` themselves; a module has none of its own.
   banner: {
     js: "import { createRequire as requireFor } from 'node:module'; const require = requireFor(import.meta.url);",

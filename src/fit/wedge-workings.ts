@@ -25,7 +25,7 @@ export function explainMost(ask: WedgeAsk): readonly WorkingLine[] {
 /** The division of the base, and each turn counted from its marker. */
 export function explainTurns(ask: WedgeAsk, base: Base): readonly WorkingLine[] {
   const [, turns] = explainRows(ask);
-  const { slope, ...whole } = explainSlope(ask);
+  const { base: whole, slope, middle } = explainSlope(ask);
   const ends = quantity('steps beyond the turns at the ends', base.endSteps, 'times');
   const pieces = workOut(
     'steps on each sloped side',
@@ -36,7 +36,7 @@ export function explainTurns(ask: WedgeAsk, base: Base): readonly WorkingLine[] 
   const distances = explainDistances(ask, base);
   const halves = ask.counted === 'from the centre' ? explainFromCentre(ask, distances) : [];
   const steps = base.steps.length === 0 ? [] : explainSteps(slope.result, pieces.result);
-  return [...Object.values(whole), slope, pieces, ...steps, ...distances, ...halves];
+  return [whole, slope, middle, pieces, ...steps, ...distances, ...halves];
 }
 
 function explainSlope(ask: WedgeAsk) {

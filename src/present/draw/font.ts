@@ -101,13 +101,17 @@ function readFace(file: Buffer): Face {
   const [head, hhea, hmtx] = [table('head'), table('hhea'), table('hmtx')];
   const measured = file.readUInt16BE(hhea + 34);
   const glyphOf = readCharacterMap(file, table('cmap'));
+  const known = new Map<number, number | undefined>();
+  function read(codePoint: number): number | undefined {
+    const glyph = glyphOf(codePoint);
+    // Glyphs past the last measured one are as wide as it.
+    return glyph === 0 ? undefined : file.readUInt16BE(hmtx + 4 * Math.min(glyph, measured - 1));
+  }
   return {
     unitsPerEm: file.readUInt16BE(head + 18),
     advanceOf: (codePoint) => {
-      const glyph = glyphOf(codePoint);
-      if (glyph === 0) return undefined;
-      // Glyphs past the last measured one are as wide as it.
-      return file.readUInt16BE(hmtx + 4 * Math.min(glyph, measured - 1));
+      if (!known.has(codePoint)) known.set(codePoint, read(codePoint));
+      return known.get(codePoint);
     },
   };
 }

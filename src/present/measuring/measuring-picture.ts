@@ -31,19 +31,34 @@ const COLUMN = 300;
 const TOP = 48;
 
 export function drawMeasuring(shown: Shown): Drawing {
-  const { x, y, width, height } = boundsOf(shown.figure);
-  const k = shown.scale;
-  const left = MARGIN + (COLUMN - 24 - MARGIN - width * k) / 2;
-  const at = (p: Point) => point(left + (p.x - x) * k, TOP + (p.y - y) * k);
-  const low = TOP + height * k;
+  const { at, shapes: person, width, height } = personMeasured(shown);
+  const left = MARGIN + (COLUMN - 24 - MARGIN - width) / 2;
+  const moved = (p: Point) => point(at(p).x + left, at(p).y + TOP);
   const shapes = [
     text(shown.title, point(MARGIN, 26), TITLE),
-    ...placed(shown.figure, at(point(0, 0)), k),
-    ...shown.tape(at),
-    ...labels(shown, at),
+    ...placed(person, point(left, TOP)),
+    ...labels(shown, moved),
   ];
   const bounds = boundsOf(shapes);
-  return { width: PICTURE_WIDTH, height: Math.max(low, bounds.y + bounds.height) + MARGIN, shapes };
+  return {
+    width: PICTURE_WIDTH,
+    height: Math.max(TOP + height, bounds.y + bounds.height) + MARGIN,
+    shapes,
+  };
+}
+
+/** The figure and the tape alone, from the top left of the figure. */
+export function figureAlone(shown: Shown): Drawing {
+  const { shapes } = personMeasured(shown);
+  const bounds = boundsOf(shapes);
+  return { width: bounds.width, height: bounds.height, shapes: placed(shapes, point(-bounds.x, -bounds.y)) };
+}
+
+function personMeasured({ figure, scale, tape }: Shown) {
+  const { x, y, width, height } = boundsOf(figure);
+  const at = (p: Point) => point((p.x - x) * scale, (p.y - y) * scale);
+  const shapes = [...placed(figure, at(point(0, 0)), scale), ...tape(at)];
+  return { at, shapes, width: width * scale, height: height * scale };
 }
 
 function labels(shown: Shown, at: (p: Point) => Point): Shape[] {

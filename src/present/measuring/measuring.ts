@@ -4,7 +4,7 @@ import { fileName, type Picture } from '../pictures/picture.ts';
 import { BODY_PLACES } from './body-places.ts';
 import { GARMENT_LENGTHS, GARMENT_PLACES } from './garment-places.ts';
 import { measuringCharacters } from './measuring-characters.ts';
-import { drawMeasuring, type Shown } from './measuring-picture.ts';
+import { drawMeasuring, figureAlone, type Shown } from './measuring-picture.ts';
 import { type Counting, drawSwatch, SWATCH_ALTERNATIVES, SWATCH_TITLES, swatchCharacters } from './swatch.ts';
 
 export const MEASURED = [...MEASUREMENTS, ...GARMENT_LENGTHS, 'swatch stitches', 'swatch rows'] as const;
@@ -17,6 +17,14 @@ export function measuringPicture(measured: Measured): Picture {
   if (measured === 'swatch stitches') return swatch('stitches');
   if (measured === 'swatch rows') return swatch('rows');
   return onFigure(measured, PLACES[measured]);
+}
+
+/** A measurement as a sheet shows it: the figure with the tape alone, and its words. */
+export function measuringThumb(
+  measured: keyof typeof PLACES,
+): Pick<Picture, 'title' | 'drawing' | 'alternative'> {
+  const shown = PLACES[measured];
+  return { title: shown.title, drawing: figureAlone(shown), alternative: shown.alternative };
 }
 
 function onFigure(measured: Measured, shown: Shown): Picture {

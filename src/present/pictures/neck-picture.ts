@@ -40,7 +40,7 @@ export function neckPicture({ neck, before, gauge }: NeckShown, view: View): Pic
 
 /** Around x = 0, the row of the centre bind-off at y = 0. */
 function outline(neck: Neck, gauge: Rates): Point[] {
-  const half = neck.stitches / gauge.stitchesPerCm / 2;
+  const half = (neck.stitches + 2 * neck.shoulder) / gauge.stitchesPerCm / 2;
   const centre = neck.centre / gauge.stitchesPerCm / 2;
   const edge = rightEdge(
     neck.sides.last.events.map((e) => ({ ...e, edge: 'right' as const })),

@@ -9,7 +9,7 @@
  *   key, scale bar
  */
 import type { Level, Piece } from '../../fit/outline.ts';
-import type { PieceChange } from '../../fit/plan.ts';
+import type { PieceChange, TurnedWedge } from '../../fit/plan.ts';
 import {
   area,
   boundsOf,
@@ -27,7 +27,9 @@ import type { View } from '../view.ts';
 import { keyOf, scaleBar } from './key.ts';
 import { BODY, LEADING, MARGIN, PICTURE_WIDTH, SMALL, STRONG, TITLE } from './picture.ts';
 import { flatWidth, type LevelFigures, type PieceFigures, rowsOf } from './piece-figures.ts';
+import type { Scale } from './scale.ts';
 import { lengthWords, levelWords, liesFlat, sectionWords } from './schematic-words.ts';
+import { wedgeOnPiece } from './wedge-on-piece.ts';
 import { pieceTitle } from './words.ts';
 
 /** The column of labels begins here; the piece has the room to the left of it. */
@@ -39,28 +41,15 @@ const ROOM = { width: BEND - 8 - MARGIN, height: 400 } as const;
 const MOST_PER_CM = 12;
 const TOP = 84;
 
-/** How a piece lies on the drawing. */
-export interface Scale {
-  /** Units of the drawing for one centimetre. */
-  readonly perCm: number;
-  readonly middle: number;
-  /** The y of a height in rows. */
-  readonly y: (row: number) => number;
-}
-
-/** `within`: more to draw upon the piece, where it lies. */
-export function drawSchematic(
-  figures: PieceFigures,
-  view: View,
-  within: (scale: Scale) => readonly Shape[] = () => [],
-): Drawing {
+export function drawSchematic(figures: PieceFigures, wedges: readonly TurnedWedge[], view: View): Drawing {
   const { change } = figures;
   const scale = scaleOf(change);
-  const body = [...outlines(change, scale), ...within(scale), ...column(figures, scale, view)];
+  const laid = wedges.flatMap((wedge) => wedgeOnPiece(wedge, change, scale));
+  const body = [...outlines(change, scale), ...laid, ...column(figures, scale, view)];
   const bounds = boundsOf(body);
   const moved = placed(body, point(0, TOP - bounds.y));
   const low = TOP + bounds.height + 34;
-  const shapes = [...heading(figures, view), ...moved, ...key(change, scale, low, view)];
+  const shapes = [...heading(figures, view), ...moved, ...key(change, laid.length > 0, scale, low, view)];
   return { width: PICTURE_WIDTH, height: low + MARGIN, shapes };
 }
 
@@ -157,13 +146,14 @@ function heading(figures: PieceFigures, view: View): Shape[] {
   ];
 }
 
-function key(change: PieceChange, scale: Scale, y: number, view: View): Shape[] {
+function key(change: PieceChange, wedged: boolean, scale: Scale, y: number, view: View): Shape[] {
   const entries = [
     { line: 'yours' as const, words: 'yours' },
     ...(change.before === null ? [] : [{ line: 'pattern' as const, words: 'the pattern' }]),
+    ...(wedged ? [{ line: 'second' as const, words: 'short rows' }] : []),
   ];
   return [
     ...keyOf(entries, point(MARGIN, y)),
-    ...scaleBar(scale.perCm, view.unit, point(COLUMN, y), PICTURE_WIDTH - COLUMN - 70),
+    ...scaleBar(scale.perCm, view.unit, point(wedged ? COLUMN + 70 : COLUMN, y), wedged ? 60 : 112),
   ];
 }

@@ -1,0 +1,82 @@
+/** Every picture that a plan gives, each with its words and its characters. */
+import type { Plan, Step, TurnedWedge } from '../../fit/plan.ts';
+import type { View } from '../view.ts';
+import { wordTurns, wordWedge } from '../wedge-words.ts';
+import { fileName, type Picture } from './picture.ts';
+import { pieceFigures } from './piece-figures.ts';
+import { drawSchematic } from './schematic.ts';
+import { schematicCharacters } from './schematic-characters.ts';
+import { schematicAlternative } from './schematic-words.ts';
+import { CHART_TITLE, drawSizeChart, sizeChartCharacters } from './size-chart.ts';
+import { chartAlternative, sizeChart } from './size-chart-figures.ts';
+import { drawStrip } from './strip.ts';
+import { stripCharacters } from './strip-characters.ts';
+import { stripAlternative, stripsOf } from './strip-figures.ts';
+import { wedgeCharacters } from './wedge-characters.ts';
+import { drawWedge } from './wedge-picture.ts';
+import { pieceTitle, stepTitle } from './words.ts';
+
+/** One for each piece that changes, before and after. */
+export function schematicsOf(plan: Plan, view: View): Picture[] {
+  return plan.pieces.map((change) => {
+    const { name, worked } = change.after;
+    const figures = pieceFigures(change);
+    const wedges = plan.steps.filter((s) => s.piece === name).flatMap(wedgesOf);
+    return {
+      name: fileName(`schematic ${name}`),
+      title: pieceTitle(name, worked),
+      drawing: drawSchematic(figures, wedges, view),
+      alternative: schematicAlternative(figures, view),
+      characters: (columns) => schematicCharacters(figures, view, columns),
+    };
+  });
+}
+
+/** What a step has to show: sizes, shaping, short rows. */
+export function picturesOfStep(step: Step, view: View): Picture[] {
+  return [...sizePictures(step, view), ...stripPictures(step, view), ...wedgePictures(step, view)];
+}
+
+function sizePictures(step: Step, view: View): Picture[] {
+  const chart = sizeChart(step, view.unit);
+  if (chart === null) return [];
+  return [
+    {
+      name: 'sizes',
+      title: CHART_TITLE,
+      drawing: drawSizeChart(chart),
+      alternative: chartAlternative(chart),
+      characters: (columns) => sizeChartCharacters(chart, columns),
+    },
+  ];
+}
+
+function stripPictures(step: Step, view: View): Picture[] {
+  return stripsOf(step, view).map((strip) => ({
+    name: fileName(`shaping ${strip.title}`),
+    title: strip.title,
+    drawing: drawStrip(strip),
+    alternative: stripAlternative(strip),
+    characters: (columns) => stripCharacters(strip, columns),
+  }));
+}
+
+function wedgePictures(step: Step, view: View): Picture[] {
+  const title = stepTitle(step, view);
+  return wedgesOf(step).map((wedge) => wedgePicture(wedge, title, view));
+}
+
+export function wedgePicture(wedge: TurnedWedge, title: string, view: View): Picture {
+  const words = wordWedge(wedge, { ...view, worked: wedge.worked });
+  return {
+    name: fileName(`short rows ${title}`),
+    title,
+    drawing: drawWedge(wedge, title, words),
+    alternative: `${title}. ${words} ${wordTurns(wedge)}`,
+    characters: (columns) => wedgeCharacters(wedge, title, words, columns),
+  };
+}
+
+function wedgesOf(step: Step): TurnedWedge[] {
+  return step.instead.flatMap((i) => (i.do === 'short rows' ? [i.wedge] : []));
+}

@@ -1,0 +1,163 @@
+/**
+ * Paragraphs laid on pages. A section stays on one page where it fits on one; a longer one is broken so that no line
+ * stands alone on either page, and its heading is repeated with 'continued'. Every page has a head and 'page x of y'.
+ */
+import { line, placed, point, type Shape, text } from '../draw/drawing.ts';
+import { drawable, shortened, textWidth } from '../draw/font.ts';
+import type { Line, Paragraph, Setting } from './paragraph.ts';
+import { PAPERS, type Page, type Part, type SheetOptions, wordDate } from './sheet.ts';
+
+export interface Section {
+  /** At its beginning, and where it goes on on another page. */
+  readonly heading: readonly Paragraph[];
+  readonly continued: readonly Paragraph[];
+  readonly paragraphs: readonly Paragraph[];
+  readonly newPage?: boolean;
+}
+
+const SIDE = 48;
+/** Of the first line on the page, and of the lowest line's end. */
+const [HIGH, LOW] = [74, 56] as const;
+
+/** The width of lines on the paper. */
+export function lineWidth({ paper }: SheetOptions): number {
+  return PAPERS[paper].width - 2 * SIDE;
+}
+
+/** The height between head and foot. */
+export function pageRoom({ paper }: SheetOptions): number {
+  return PAPERS[paper].height - HIGH - LOW;
+}
+
+/** Fewest lines of a broken paragraph on either page. */
+const LEAST = 2;
+
+export function layOut(
+  title: string,
+  sections: readonly Section[],
+  setting: Setting,
+  options: SheetOptions,
+): Page[] {
+  const pages: Part[][] = [[]];
+  const room = pageRoom(options);
+  let used = 0;
+
+  function put(paragraph: Paragraph, lines: readonly Line[] = paragraph.lines): void {
+    let y = HIGH + used;
+    const shapes = lines.flatMap((l) => {
+      const at = point(SIDE, y);
+      y += l.height;
+      return placed(l.shapes, at);
+    });
+    pages.at(-1)?.push({ ...partOf(paragraph), shapes });
+    used += heightOf(lines) + paragraph.after;
+  }
+
+  function turnPage(): void {
+    pages.push([]);
+    used = 0;
+  }
+
+  function putAcross({ heading, continued, paragraphs }: Section): void {
+    const firstLines = paragraphs.flatMap((p) => p.lines).slice(0, LEAST);
+    if (used > 0 && used + heightOfAll(heading) + heightOf(firstLines) > room) turnPage();
+    for (const p of heading) put(p);
+    paragraphs.forEach((p, i) => {
+      const rest = paragraphs.slice(i + 1);
+      if (i > 0 && wouldBeLeftAlone(p, rest, room - used)) goOn(continued);
+      let lines = p.lines;
+      while (used + heightOf(lines) > room + 1e-6) {
+        const fits = fitting(lines, room - used);
+        if (fits > 0) put(p, lines.slice(0, fits));
+        lines = lines.slice(fits);
+        const before = used;
+        goOn(continued);
+        if (used >= before && fits === 0) break;
+      }
+      put(p, lines);
+    });
+  }
+
+  function goOn(continued: readonly Paragraph[]): void {
+    turnPage();
+    for (const p of continued) put(p);
+  }
+
+  for (const section of sections) {
+    const height = heightOfAll(section.heading) + heightOfAll(section.paragraphs);
+    if (section.newPage === true && used > 0) turnPage();
+    else if (used > 0 && used + height > room && height <= room) turnPage();
+    putAcross(section);
+    used += setting.body * 0.8;
+  }
+  return pages.map((parts, i) => framed(parts, i + 1, pages.length, title, setting, options));
+}
+
+/** How many lines go on this page, so that neither page has fewer than two of a broken paragraph. */
+function fitting(lines: readonly Line[], room: number): number {
+  let [count, height] = [0, 0];
+  for (const l of lines) {
+    height += l.height;
+    if (height > room) break;
+    count += 1;
+  }
+  const kept = Math.min(count, lines.length - LEAST);
+  return kept >= LEAST ? kept : 0;
+}
+
+/** Whether the one line after this paragraph would come to stand alone on the next page. */
+function wouldBeLeftAlone(p: Paragraph, rest: readonly Paragraph[], room: number): boolean {
+  const lines = rest.reduce((sum, r) => sum + r.lines.length, 0);
+  const both = heightOf(p.lines) + p.after + heightOfAll(rest);
+  return lines > 0 && lines < LEAST && heightOf(p.lines) <= room && both > room;
+}
+
+function heightOf(lines: readonly Line[]): number {
+  return lines.reduce((sum, l) => sum + l.height, 0);
+}
+
+function heightOfAll(paragraphs: readonly Paragraph[]): number {
+  return paragraphs.reduce((sum, p) => sum + heightOf(p.lines) + p.after, 0);
+}
+
+function partOf({ role, alternative }: Paragraph): Omit<Part, 'shapes'> {
+  return alternative === undefined ? { role } : { role, alternative };
+}
+
+function framed(
+  parts: readonly Part[],
+  number: number,
+  of: number,
+  title: string,
+  setting: Setting,
+  options: SheetOptions,
+): Page {
+  const { width, height } = PAPERS[options.paper];
+  return {
+    width,
+    height,
+    parts: [...parts, { role: 'Artifact', shapes: headAndFoot(number, of, title, setting, options) }],
+  };
+}
+
+function headAndFoot(
+  number: number,
+  of: number,
+  title: string,
+  setting: Setting,
+  options: SheetOptions,
+): Shape[] {
+  const { width, height } = PAPERS[options.paper];
+  const size = setting.small;
+  const right = width - SIDE;
+  const date = wordDate(options.date);
+  const project = drawable(options.project);
+  const named = project === '' ? title : `${project}: ${title}`;
+  const room = right - SIDE - textWidth(date, size) - 12;
+  return [
+    text(shortened(named, room, size, 'bold'), point(SIDE, 44), { size, weight: 'bold' }),
+    text(date, point(right, 44), { size, anchor: 'end', ink: 'quiet' }),
+    line('frame', point(SIDE, 52), point(right, 52)),
+    text(`page ${number} of ${of}`, point(right, height - 32), { size, anchor: 'end', ink: 'quiet' }),
+  ];
+}
