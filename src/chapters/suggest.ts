@@ -8,6 +8,9 @@ import { bodyKnown } from './body-known.ts';
 
 export type Suggest = (sheet: Sheet) => readonly Suggestion[];
 
+/** By the names that flow files use. */
+export type Suggestions = Readonly<Record<string, Suggest>>;
+
 export const fixedChoice =
   (choice: string, from: string): Suggest =>
   () => [{ value: { kind: 'choice', choice }, from }];

@@ -1,13 +1,15 @@
 /** Likely answers and stand-ins of the chapters on written rows and short rows. */
 import { cm } from '../fit/units.ts';
-import { choiceOf, valueGiven } from '../flow/answer.ts';
+import { valueGiven } from '../flow/answer.ts';
 import type { Sheet } from '../flow/calculations.ts';
+import { bustFigures, moreForTheFront } from './bust-figures.ts';
 import { madeOf } from './figures.ts';
-import { ledger } from './ledger.ts';
+import { ledger, takeChoice } from './ledger.ts';
 import { ownGauge } from './own-gauge.ts';
-import { fixedChoice, fixedLength, lengthOn, type Suggest, table } from './suggest.ts';
+import { fixedChoice, fixedLength, lengthOn, type Suggest, type Suggestions, table } from './suggest.ts';
 
-export const WEDGE_SUGGESTIONS: Readonly<Record<string, Suggest>> = {
+/** `all` are the suggestions of every chapter, among which the stand-ins of other questions are looked up. */
+export const wedgeSuggestions = (all: () => Suggestions): Suggestions => ({
   'flat row': fixedChoice('flat', 'to be on the safe side'),
   'usual change': (sheet) => {
     const [before, after] = ['spread_from', 'spread_to'].map((id) => countOf(sheet, id));
@@ -18,18 +20,40 @@ export const WEDGE_SUGGESTIONS: Readonly<Record<string, Suggest>> = {
   'an inch': fixedLength(2.5, 1, 'a common amount'),
   'two inches': fixedLength(5, 2, 'a common amount'),
   'hem across the back': fixedChoice('back', 'the usual way'),
-  'third of the back': shareOf('p_hem_stitches', 1 / 3, 'a third of the back'),
-  'third of the needle': shareOf('neck_needle', 1 / 3, 'a third of the stitches', 'all'),
-  'two thirds of the needle': shareOf('neck_needle', 2 / 3, 'two thirds of the stitches', 'all'),
+  'third of the back': shareOf(all, 'p_hem_stitches', 1 / 3, 'a third of the back'),
+  'third of the needle': shareOf(all, 'neck_needle', 1 / 3, 'a third of the stitches', 'all'),
+  'two thirds of the needle': shareOf(all, 'neck_needle', 2 / 3, 'two thirds of the stitches', 'all'),
   'shoulder by short rows': fixedChoice('short_rows', 'the smoother way'),
   'usual bust span': table('bust span'),
-};
+  'plain fabric': fixedChoice('plain', 'to be on the safe side'),
+  'shaping advised': (sheet) => {
+    const suits = bustFigures(ledger(sheet, all()))?.advice.suits;
+    return suits === undefined
+      ? []
+      : [{ value: { kind: 'choice', choice: suits.replace(' ', '_') }, from: 'suits your figures' }];
+  },
+  'more for the front': (sheet) => {
+    const [bust, upper] = ['bust', 'upper_bust'].map((id) => valueGiven(sheet.answers, id, 'length')?.cm);
+    const more = bust === undefined || upper === undefined ? 0 : moreForTheFront(bust, upper);
+    return more < LEAST_MORE ? [] : [lengthOn(sheet, cm(more), 'your bust beyond what patterns allow')];
+  },
+});
+
+/** Less than this more for the front is lost in any knitted fabric. */
+const LEAST_MORE = 0.5;
 
 /** The width of a share of a count; of half a count in the round where the back alone is meant. */
-function shareOf(question: string, share: number, from: string, of: 'back' | 'all' = 'back'): Suggest {
+function shareOf(
+  all: () => Suggestions,
+  question: string,
+  share: number,
+  from: string,
+  of: 'back' | 'all' = 'back',
+): Suggest {
   return (sheet) => {
-    const made = madeOf(choiceOf(sheet.answers, 'body_made'));
-    const gauge = made && ownGauge(ledger(sheet, {}), made.worked);
+    const book = ledger(sheet, all());
+    const made = madeOf(takeChoice(book, 'body_made'));
+    const gauge = made && ownGauge(book, made.worked);
     const count = countOf(sheet, question);
     if (gauge === undefined || count === undefined) return [];
     const whole = of === 'back' && gauge.worked === 'round' ? count / 2 : count;

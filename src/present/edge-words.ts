@@ -10,7 +10,10 @@ export function wordEdges({ events, rows, to, at }: EdgeSchedule, voice: Voice):
   const said = edgeRuns(events).map((run) => `${wordRun(run, at)}.`);
   const last = events.at(-1)?.row ?? 0;
   const straight = last < rows ? [`Then work straight until row ${rows} is done.`] : [];
-  return inDialect([...said, ...straight, `You end with ${to} stitches.`].join(' '), voice.dialect);
+  return inDialect(
+    [...said, ...straight, to === 0 ? 'No stitch is left.' : `You end with ${to} stitches.`].join(' '),
+    voice.dialect,
+  );
 }
 
 /** 'Rows that shape, with the count after each: 1 (94), 2 (88) …' */
@@ -30,6 +33,7 @@ function wordRun(run: EdgeRun, at: EdgeSchedule['at']): string {
 
 /** 'in row 7 and in every 2nd row after it up to row 15: 5 times in all' */
 function series({ first, last, every, times }: EdgeRun): string {
+  if (times === 2) return `in rows ${first} and ${last}`;
   if (every === 1) return `in every row from row ${first} to row ${last}: ${times} times in all`;
   return `in row ${first} and in every ${ordinal(every)} row after it up to row ${last}: ${times} times in all`;
 }
@@ -43,6 +47,7 @@ function beginnings(run: EdgeRun, at: EdgeSchedule['at']): string {
       : `at the beginning of each row from row ${first} to row ${last}`;
   }
   const edge = at === 'both edges' ? '' : `at the ${at}, `;
+  if (times === 2) return `${edge}where rows ${first} and ${last} begin`;
   return times === 1
     ? `${edge}where row ${first} begins`
     : `${edge}where row ${first} begins and in every ${ordinal(every)} row after it up to row ${last}: ${times} times in all`;

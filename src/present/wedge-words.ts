@@ -10,7 +10,7 @@ import type { Voice } from './wording.ts';
 export function wordWedge(wedge: TurnedWedge, voice: Voice): string {
   const first = wedge.turns
     .filter(({ row }) => row <= 2)
-    .map((turn) => `${sideOf(turn, wedge)}: ${wordTurn(turn)}.`);
+    .map((turn) => `${sideOf(turn, wedge)}: ${wordTurn(turn, wedge)}.`);
   const back = wedge.sides === 'both' ? [] : ['On each other short row work back to the edge.'];
   const more = wedge.turns.length > first.length ? ['Go on like this, turning as listed below.'] : [];
   return [
@@ -50,14 +50,18 @@ const NAMES: Readonly<Record<Marker['name'], string>> = {
   centre: 'the centre marker',
 };
 
-function wordMarker({ name, at }: Marker, { worked, needle, markers }: TurnedWedge): string {
-  const called = markers.length === 1 && name !== 'centre' ? 'the marker' : NAMES[name];
+function called(name: Marker['name'], { markers }: TurnedWedge): string {
+  return markers.length === 1 && name !== 'centre' ? 'the marker' : NAMES[name];
+}
+
+function wordMarker({ name, at }: Marker, wedge: TurnedWedge): string {
+  const { worked, needle } = wedge;
   const round = worked === 'round';
   const line = round ? 'the round' : 'a right-side row';
-  if (at < 0) return `Hang ${called} ${counted(-at)} before the end of the round`;
-  if (at === 0) return `Hang ${called} at the beginning of ${line}`;
-  if (at === needle) return `Hang ${called} at the end of ${line}`;
-  return `Hang ${called} after the first ${counted(at)} of ${line}`;
+  if (at < 0) return `Hang ${called(name, wedge)} ${counted(-at)} before the end of the round`;
+  if (at === 0) return `Hang ${called(name, wedge)} at the beginning of ${line}`;
+  if (at === needle) return `Hang ${called(name, wedge)} at the end of ${line}`;
+  return `Hang ${called(name, wedge)} after the first ${counted(at)} of ${line}`;
 }
 
 function sideOf({ row }: Turn, { firstRow }: TurnedWedge): string {
@@ -65,10 +69,8 @@ function sideOf({ row }: Turn, { firstRow }: TurnedWedge): string {
   return `Row ${row} (${right ? 'right' : 'wrong'} side)`;
 }
 
-function wordTurn({ marker, way, stitches }: Turn): string {
-  return way === 'past'
-    ? `work to ${counted(stitches)} past ${NAMES[marker]} and turn`
-    : `work to ${counted(stitches)} before ${NAMES[marker]} and turn`;
+function wordTurn({ marker, way, stitches }: Turn, wedge: TurnedWedge): string {
+  return `work to ${counted(stitches)} ${way} ${called(marker, wedge)} and turn`;
 }
 
 function wordClosing({ closing, rows, worked }: TurnedWedge): string {

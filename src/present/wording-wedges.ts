@@ -35,6 +35,8 @@ export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], stri
   'way: anywhere in the row': 'Anywhere in the [row], without regard to the repeat.',
   'do: this way instead': 'This can be done instead:',
   'do: one of these instead': 'Choose one of these instead:',
+  'note: ask again with that figure':
+    'Change your answer to the figure of the way that you choose, and the whole plan follows.',
   'instead: change the figures': 'Look at the figures once more and change the one that stands in the way.',
 
   'note: short rows':
@@ -71,6 +73,8 @@ export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], stri
   'summary: front neck by short rows':
     'A neck that lies {depth} lower in front: the same as a back that rises so much higher.',
   'where: back of the neck': 'The back of the neck',
+  'do: wedge at the neck edge': 'Work these short rows right after the neck edge or the neckband.',
+  'do: wedge up to the neck edge': 'Work these short rows last, right before the neck edge or the neckband.',
   'do: wedge after the neck edge': 'Work these short rows {rows} after the neck edge.',
   'do: wedge before the neck edge': 'Work these short rows {rows} before the neck edge is reached.',
   'note: neck rises behind':
@@ -80,15 +84,19 @@ export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], stri
   'where: shoulders of the back': 'Both shoulders of the back',
   'where: shoulder at the right': 'The shoulder at the right, seen from the right side',
   'where: shoulder at the left': 'The shoulder at the left, seen from the right side',
-  'do: shoulder slopes from here': 'Begin where the pattern would end the shoulder straight, {rows} earlier.',
+  'do: shoulder slopes from here':
+    'Begin where the shoulder begins in your pattern, when the armhole is as deep as it should be.',
   'do: shoulder slopes from the cast-on': 'Begin right after the shoulder stitches are cast on or picked up.',
   'do: close the shoulder at once':
     'Then [bind off] or join the stitches of the shoulder all at once. The slope shows no steps.',
-  'note: drop as knitted': 'Whole steps make the slope {drop}, measured through the middles of the steps.',
+  'note: nothing to bind off from the neck down':
+    'A shoulder that is knitted first has nothing to [bind off], so the slope is made by short rows.',
+  'note: drop as knitted':
+    'A straight line through the middles of the steps falls {drop} from neck to armhole.',
   'note: neck between the shoulders': 'The {neck} between the shoulders stay as the pattern has them.',
   'note: both shoulders alike': 'Front and back shoulders are shaped alike, so that they can be joined.',
-  'check: shoulder drop': 'the armhole edge ends {drop} lower than the neck point.',
-  'cannot: shoulder too flat': '{drop} is too little for a slope: it would be {steps#} steps.',
+  'check: shoulder drop': 'the step at the armhole lies {drop} lower than the step at the neck.',
+  'cannot: shoulder too flat': '{drop} is too little for a slope: it needs two steps at least.',
   'cannot: shoulder too steep': 'The slope needs {asked#} steps, and the shoulder has {shoulder}.',
   'cannot: nothing to bind off': 'A shoulder that is knitted first has nothing to [bind off].',
   'way: two steps': 'Two steps, a slope of {drop}.',
@@ -98,15 +106,19 @@ export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], stri
 
   'summary: bust': 'Your front, shaped for the bust.',
   'where: which shaping suits': 'Which shaping suits you',
+  'where: what cannot be': 'What cannot be done',
   'where: bust dart': 'The bust dart',
-  'where: dart lines': 'The dart lines',
+  'where: more stitches for the front': 'More stitches for the front',
   'where: widen to the bust': 'Widen on the way to the bust',
   'where: narrow from the bust': 'Narrow again beyond the bust',
+  'do: bust as the pattern has it': 'Knit the front as the pattern has it.',
   'do: advice, none': 'Your figures ask for no shaping at the bust.',
   'do: advice, short rows': 'Short rows suit you: they add length to the front, and no width.',
   'do: advice, vertical darts': 'Vertical darts suit you: they add width to the front, and no length.',
   'do: advice, both': 'Both suit you: short rows for the length, vertical darts for the width.',
   'do: planned as you chose': 'You chose another way, and it is planned as you chose.',
+  'note: girths speak for length':
+    'The full bust is {width} more than the upper bust, so the front needs more length too.',
   'note: the front needs length': 'Over the bust the front needs {length} more length than the back.',
   'note: the front needs width': 'The full bust is {width} more than the upper bust.',
   'note: ease takes up the length':
@@ -117,20 +129,29 @@ export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], stri
   'note: pattern broken, nothing else helps':
     'Short rows will show in your stitch or colour pattern. Nothing else adds length.',
   'do: dart complete at the bust point':
-    'Begin {before} ({depth}) before the fullest point of the bust: {rows} ({height}) below the underarm.',
+    'Begin {rows} ({height}) before the underarm, counted at the side. The short rows end at the fullest point of the bust.',
   'do: dart begins at the bust point':
-    'Begin at the fullest point of the bust: {rows} ({height}) below the underarm.',
+    'Begin {rows} ({height}) below the underarm, counted at the side. That is at the fullest point of the bust.',
   'do: hang dart markers':
-    'Hang a dart marker {fromSide} in from each side of the front. They lie over the bust points.',
+    'Hang a dart marker {fromSide} in from each side of the front. Both lie over the bust points.',
+  'do: widen up to the bust point':
+    'Widen the front over {rows} ({height}). They end at the fullest point of the bust, {below} before the underarm.',
+  'do: widen down to the bust point':
+    'Widen the front over the first {rows} ({height}) below the underarm, down to the fullest point of the bust.',
+  'do: narrow up to the underarm':
+    'Narrow it again over the {rows} ({height}) from the fullest point of the bust up to the underarm.',
+  'do: narrow down to the waist':
+    'Narrow it again over {rows} ({height}) from the fullest point of the bust down to the waist.',
   'do: cast on more for the front': 'Begin the front with {added} more than the pattern: {front}.',
   'note: rule of thumb':
     'The depth comes from a rule of thumb: anything from {low} to {high} may be right. Measuring front and back is surer.',
   'note: round begins before the front':
     'All is counted from the side where the front begins. Does your round begin elsewhere? Then work to that side first, and on to it again at the end.',
-  'note: back stays as it is': 'The back is not touched.',
+  'note: back stays as it is': 'The back stays as the pattern has it.',
+  'note: counts of the front alone': 'These counts are those of the front alone.',
   'note: front is back to the pattern': 'The front is back at the count of the pattern: {front}.',
   'note: front keeps its stitches': 'The front keeps {front} from here on.',
-  'check: front is wider': 'at the fullest point the front is {width} wider than before the darts.',
+  'check: front is wider': 'at the bust the front is {width} wider than the back.',
   'cannot: no dart needed': 'The front needs no more length than the back.',
   'cannot: no width needed':
     'The front needs no more stitches: {width} is less than one shaping [row] would add.',

@@ -1,0 +1,208 @@
+/** Darts that run up and down over the bust points as steps of a plan, in the order of knitting. */
+import type { Gauge } from './gauge.ts';
+import { type Instruction, type Phrase, phrase, type Step } from './plan.ts';
+import type { Spaced } from './spacing.ts';
+import { heightLine, say, shaping, step } from './steps.ts';
+import { type Rows, rows } from './units.ts';
+import {
+  type DartsOutside,
+  type NoWidth,
+  type RowsTooFew,
+  type VerticalDartAsk,
+  type VerticalDarts,
+  verticalDarts,
+} from './vertical-dart.ts';
+import type { Impossible } from './ways.ts';
+import type { Direction, Worked } from './words.ts';
+import { quantity, type WorkingLine, workOut } from './working.ts';
+
+export interface FrontDarts {
+  readonly kind: 'darts';
+  /** Up to the bust point, and beyond it. */
+  readonly before: readonly Step[];
+  readonly after: readonly Step[];
+  /** Stitches that the front has more at its fullest. */
+  readonly added: number;
+}
+
+export interface FrontDartsAsk extends Omit<VerticalDartAsk, 'widenOver' | 'narrowOver'> {
+  readonly worked: Worked;
+  readonly direction: Direction;
+  /** Rows of each section in the order of knitting; null where the front begins, or goes on, as wide as it is. */
+  readonly widen: WorkingLine | null;
+  readonly narrow: WorkingLine | null;
+}
+
+/** Throws where neither section is asked for. */
+export function frontDarts(ask: FrontDartsAsk, gauge: Gauge): FrontDarts | Impossible {
+  const [widen, narrow] = [over(ask.widen), over(ask.narrow)];
+  const first = widen ?? narrow;
+  if (first === null) throw new RangeError('darts need rows in which the front widens or narrows');
+  const found = verticalDarts({ ...ask, widenOver: first, narrowOver: narrow });
+  if (found.kind !== 'vertical darts') return cannot(found, gauge);
+  const common = found.workings.filter((line) => !spacingLines(found).includes(line));
+  const sides = sidesOf(found, ask, common);
+  const wide = workOut(
+    'stitches of the front at its fullest',
+    'a + b',
+    {
+      a: quantity('stitches of the front', ask.front, 'stitches'),
+      b: quantity('stitches added', found.added, 'stitches'),
+    },
+    { unit: 'stitches' },
+  );
+  const markers = say(phrase('do: hang dart markers', { fromSide: sides.result }));
+  const lines = [...common, sides, wide];
+  const before =
+    ask.widen === null
+      ? [begunWide(found, ask, wide, lines)]
+      : [widened(found, ask, ask.widen, [markers], wide, lines, gauge)];
+  const after =
+    found.narrow === null || ask.narrow === null
+      ? []
+      : [narrowed(found.narrow, ask, ask.narrow, ask.widen === null ? [markers] : [], gauge, lines)];
+  return { kind: 'darts', before, after, added: found.added };
+}
+
+function over(line: WorkingLine | null): Rows | null {
+  return line === null ? null : rows(line.result.value);
+}
+
+function spacingLines({ widen, narrow }: VerticalDarts): readonly WorkingLine[] {
+  return [...widen.workings, ...(narrow?.workings ?? [])];
+}
+
+/** From the side to the dart line: of the front as it is where the darts begin. */
+function sidesOf(found: VerticalDarts, ask: FrontDartsAsk, common: readonly WorkingLine[]): WorkingLine {
+  const narrow = common.find(({ label }) => label === FROM_SIDE);
+  if (ask.widen !== null && narrow !== undefined) return narrow;
+  const given = {
+    a: quantity('stitches of the front at its fullest', ask.front + found.added, 'stitches'),
+    b: quantity('from bust point to bust point', ask.bustSpan, 'cm'),
+    c: quantity('stitches to the centimetre', ask.gauge.stitchesPerCm, 'stitches/cm'),
+  };
+  return workOut(FROM_SIDE, '(a - b * c) / 2', given, {
+    unit: 'stitches',
+    rounding: { to: 'whole down' },
+  });
+}
+
+const FROM_SIDE = 'stitches from the side to the dart';
+const AT = 'both sides of both dart lines';
+
+/** The stitches are there from the beginning. */
+function begunWide(
+  found: VerticalDarts,
+  ask: FrontDartsAsk,
+  wide: WorkingLine,
+  lines: readonly WorkingLine[],
+): Step {
+  return step('front', phrase('where: more stitches for the front'), {
+    worked: ask.worked,
+    instead: [
+      say(
+        phrase('do: cast on more for the front', {
+          added: quantity('stitches added', found.added, 'stitches'),
+          front: wide.result,
+        }),
+      ),
+    ],
+    check: phrase('check: front is wider', { width: quantity('width added', found.width, 'cm') }),
+    notes: [phrase('note: back stays as it is')],
+    workings: lines,
+  });
+}
+
+function widened(
+  found: VerticalDarts,
+  ask: FrontDartsAsk,
+  section: WorkingLine,
+  first: readonly Instruction[],
+  wide: WorkingLine,
+  lines: readonly WorkingLine[],
+  gauge: Gauge,
+): Step {
+  const height = heightLine('length of this section', section.result.value, gauge);
+  const made = shaping(found.widen, AT, gauge, 0);
+  return step('front', phrase('where: widen to the bust'), {
+    worked: ask.worked,
+    instead: [...first, say(widenOver(section, height, ask)), ...made.instead],
+    check: phrase('check: front is wider', { width: quantity('width added', found.width, 'cm') }),
+    notes: [
+      phrase('note: counts of the front alone'),
+      phrase('note: back stays as it is'),
+      ...(found.narrow === null ? [phrase('note: front keeps its stitches', { front: wide.result })] : []),
+    ],
+    workings: [...(ask.narrow === null ? [] : [ask.narrow]), section, height, ...lines, ...made.workings],
+  });
+}
+
+function narrowed(
+  narrow: Spaced,
+  ask: FrontDartsAsk,
+  section: WorkingLine,
+  first: readonly Instruction[],
+  gauge: Gauge,
+  lines: readonly WorkingLine[],
+): Step {
+  const height = heightLine('length of this section', section.result.value, gauge);
+  const made = shaping(narrow, AT, gauge, 0);
+  const front = quantity('stitches of the front', ask.front, 'stitches');
+  return step('front', phrase('where: narrow from the bust'), {
+    worked: ask.worked,
+    instead: [...first, say(narrowOver(section, height, ask)), ...made.instead],
+    notes: [
+      phrase('note: counts of the front alone'),
+      phrase('note: front is back to the pattern', { front }),
+    ],
+    workings: [section, height, ...lines, ...made.workings],
+  });
+}
+
+/** Up, the bust point lies as many rows before the underarm as the front narrows over. */
+function widenOver(section: WorkingLine, height: WorkingLine, { direction, narrow }: FrontDartsAsk): Phrase {
+  const gaps = { rows: section.result, height: height.result };
+  if (direction === 'down' || narrow === null) return phrase('do: widen down to the bust point', gaps);
+  return phrase('do: widen up to the bust point', { ...gaps, below: narrow.result });
+}
+
+function narrowOver(section: WorkingLine, height: WorkingLine, { direction }: FrontDartsAsk): Phrase {
+  const gaps = { rows: section.result, height: height.result };
+  return phrase(direction === 'up' ? 'do: narrow up to the underarm' : 'do: narrow down to the waist', gaps);
+}
+
+function cannot(found: NoWidth | DartsOutside | RowsTooFew, gauge: Gauge): Impossible {
+  switch (found.kind) {
+    case 'not needed':
+      return refused(
+        [phrase('cannot: no width needed', { width: quantity('width', found.width, 'cm') })],
+        [phrase('instead: no bust shaping')],
+        found.workings,
+      );
+    case 'darts outside the front':
+      return refused(
+        [
+          phrase('cannot: darts outside the front', {
+            span: quantity('stitches between the bust points', found.span, 'stitches'),
+            front: quantity('stitches of the front', found.front, 'stitches'),
+          }),
+        ],
+        [phrase('instead: change the figures')],
+        found.workings,
+      );
+    case 'too few rows': {
+      const { notes, workings } = shaping(found, AT, gauge, 0);
+      return refused(notes.slice(0, 1), notes.slice(1), [...found.workings, ...workings]);
+    }
+    default:
+      return found satisfies never;
+  }
+}
+
+function refused(
+  because: readonly Phrase[],
+  instead: readonly Phrase[],
+  workings: readonly WorkingLine[],
+): Impossible {
+  return { kind: 'cannot', because, instead, workings };
+}
