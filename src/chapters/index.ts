@@ -7,6 +7,7 @@ import { hemResult } from './hem.ts';
 import { backNeckResult } from './neck-wedges.ts';
 import { readingResult } from './reading.ts';
 import { recheckResult } from './recheck.ts';
+import { regaugeResult } from './regauge.ts';
 import { shoulderResult } from './shoulder.ts';
 import { sizeResult } from './size.ts';
 import { spacingResult } from './spacing.ts';
@@ -33,6 +34,7 @@ export const CALCULATIONS: Calculations = {
     back_neck: backNeckResult,
     spacing: spacingResult,
     recheck: recheckResult,
+    regauge: regaugeResult,
     checking: checkingResult,
     reading: readingResult,
     stitches: stitchesResult,

@@ -98,7 +98,17 @@ export const SUGGESTIONS: Suggestions = {
     return bust === undefined ? [] : [{ value: bust, from: 'the same as at the bust' }];
   },
   'sizes ranked': rankedSizes,
+  'sizes listed': listedSizes,
 };
+
+/** The sizes as the pattern lists them, each with its finished bust. */
+function listedSizes(sheet: Sheet): readonly Suggestion[] {
+  const pattern = patternOf(ledger(sheet, SUGGESTIONS));
+  return (pattern?.sizes ?? []).map(({ label, finished: { bust } }) => ({
+    value: { kind: 'size', label },
+    from: bust === undefined ? 'as listed' : `${formatLength(bust, sheet.unit)} around the bust`,
+  }));
+}
 
 function rankedSizes(sheet: Sheet): readonly Suggestion[] {
   const book = ledger(sheet, SUGGESTIONS);

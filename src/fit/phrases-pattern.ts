@@ -29,4 +29,11 @@ export const PATTERN_PHRASES = [
   'do: compared',
   'note: row left out',
   'note: no contradiction is no fit',
+  // Another gauge
+  'summary: regauged',
+  'where: counts of the body',
+  'where: counts of the sleeve',
+  'note: counts of the back',
+  'note: space between these counts',
+  'note: fit the cap anew',
 ] as const;

@@ -5,6 +5,7 @@
 import * as z from 'zod';
 import { EDGES } from './edge-shaping.ts';
 import { CONTRADICTIONS } from './contradiction.ts';
+import { COUNTED, ROWED } from './pattern.ts';
 import { PHRASES } from './phrases.ts';
 import { NAMED_EDGES, type Plan, SHAPED_AT } from './plan.ts';
 import { CHANGES } from './row.ts';
@@ -210,6 +211,24 @@ const instruction: z.ZodType = z
       size: z.string().nullable().describe('null where it holds for all sizes'),
       figures: z.array(quantity).describe('as printed'),
       wouldAgree: z.array(quantity).describe('each alone would agree'),
+    }),
+    z.strictObject({
+      do: z.literal('compare counts'),
+      counts: z.array(
+        z.strictObject({
+          place: z.enum(COUNTED),
+          pattern: stitches,
+          stitches: stitches.describe('at the knitter’s gauge'),
+          width: cm.describe('of one piece, without its edge stitches'),
+          widthUnchanged: cm.describe("of the pattern's count at the knitter's gauge"),
+          below: stitches,
+          above: stitches,
+        }),
+      ),
+      rows: z.array(
+        z.strictObject({ stretch: z.enum(ROWED), pattern: rows, length: cm, rows, lengthUnchanged: cm }),
+      ),
+      armhole: z.strictObject({ boundOff: stitches, decreased: stitches }).nullable(),
     }),
     z.strictObject({ do: z.literal('compare measures'), measures: z.array(measure) }),
     z.strictObject({ do: z.literal('compare sizes'), sizes: z.array(comparedSize) }),

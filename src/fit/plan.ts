@@ -9,6 +9,8 @@ import type { Piece } from './outline.ts';
 import type { PhraseName } from './phrases.ts';
 import type { RaglanShape } from './raglan-shape.ts';
 import type { Measure } from './recheck-measures.ts';
+import type { CountFigure } from './regauge-counts.ts';
+import type { RowFigure } from './regauge-rows.ts';
 import type { Segment } from './row.ts';
 import type { Effort } from './size.ts';
 import type { Spaced } from './spacing.ts';
@@ -83,6 +85,13 @@ export type Instruction =
       readonly figures: readonly Quantity[];
       /** Each of these alone, in place of the figure of that name, would agree. */
       readonly wouldAgree: readonly Quantity[];
+    }
+  | {
+      readonly do: 'compare counts';
+      readonly counts: readonly Omit<CountFigure, 'workings'>[];
+      readonly rows: readonly Omit<RowFigure, 'workings'>[];
+      /** Stitches to bind off at each underarm, and to decrease after that on each side of the back. */
+      readonly armhole: { readonly boundOff: Stitches; readonly decreased: Stitches } | null;
     }
   | { readonly do: 'compare measures'; readonly measures: readonly Measure[] }
   | { readonly do: 'compare sizes'; readonly sizes: readonly ComparedSize[] }

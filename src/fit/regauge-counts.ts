@@ -153,7 +153,11 @@ function figureOf(
     widthUnchanged: cm((count - rule.edge) / rate),
     below: choice.below.stitches,
     above: choice.above.stitches,
-    workings: [line, widthLine(place, choice.chosen, rule.edge, own)],
+    workings: [
+      line,
+      widthLine(place, choice.chosen, rule.edge, own),
+      widthLine(place, count, rule.edge, own, ', count unchanged'),
+    ],
   };
 }
 
@@ -181,13 +185,23 @@ function shoulderOf(count: Stitches, chosen: CountFigures, { own }: RegaugeAsk):
     widthUnchanged: cm(count / own.stitches.perCm),
     below: exact,
     above: exact,
-    workings: [left, widthLine('shoulder', exact, 0, own)],
+    workings: [
+      left,
+      widthLine('shoulder', exact, 0, own),
+      widthLine('shoulder', count, 0, own, ', count unchanged'),
+    ],
   };
 }
 
-function widthLine(place: Counted, count: Stitches, edge: number, own: Gauge): WorkingLine {
+function widthLine(
+  place: Counted,
+  count: Stitches,
+  edge: number,
+  own: Gauge,
+  manner: '' | ', count unchanged' = '',
+): WorkingLine {
   return workOut(
-    `width at the ${place}`,
+    `width at the ${place}${manner}`,
     edge === 0 ? 'a / b' : '(a - e) / b',
     {
       a: quantity(`stitches at the ${place}`, count, 'stitches'),

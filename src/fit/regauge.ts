@@ -14,6 +14,8 @@ export interface Regauged {
   readonly size: PatternSize;
   readonly counts: readonly CountFigure[];
   readonly rows: readonly RowFigure[];
+  /** How bind-offs and decreases at the armhole came about. */
+  readonly armhole: readonly WorkingLine[];
   readonly workings: readonly WorkingLine[];
 }
 
@@ -37,6 +39,7 @@ export function regauge(pattern: Pattern, label: string, own: Gauge): Regauged {
     },
     counts,
     rows: rowFigures,
+    armhole: armhole?.workings ?? [],
     workings: [...counts, ...rowFigures].flatMap((f) => f.workings).concat(armhole?.workings ?? []),
   };
 }

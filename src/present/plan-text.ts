@@ -12,8 +12,9 @@ import type {
 } from '../fit/plan.ts';
 import { cm, formatDecimal, formatLength } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
-import { wordEdgeRows, wordEdges } from './edge-words.ts';
+import { wordCounts } from './count-words.ts';
 import { wordContradiction } from './contradiction-words.ts';
+import { wordEdgeRows, wordEdges } from './edge-words.ts';
 import { wordEach, wordShapedRows } from './line-words.ts';
 import { wordMeasure } from './measure-words.ts';
 import { formatQuantity } from './quantity.ts';
@@ -113,6 +114,8 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       return wordEach(instruction);
     case 'note contradiction':
       return wordContradiction(instruction, voice);
+    case 'compare counts':
+      return wordCounts(instruction, voice).map((line) => `\n   - ${line}`);
     case 'compare measures':
       return instruction.measures.map((measure) => `\n   - ${wordMeasure(measure, voice)}`);
     case 'compare sizes':

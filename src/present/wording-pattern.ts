@@ -34,4 +34,12 @@ export const PATTERN_WORDING: Readonly<Record<(typeof PATTERN_PHRASES)[number], 
   'note: row left out': '{row}: it has {figures#} figures for {sizes#} sizes, so it was left out.',
   'note: no contradiction is no fit':
     'This looks at the pattern alone. Figures that agree with each other need not fit a body.',
+  'summary: regauged': 'The counts of your size at your [gauge] of {stitches}.',
+  'where: counts of the body': 'The body, count by count',
+  'where: counts of the sleeve': 'The sleeve, count by count',
+  'note: counts of the back':
+    'In pieces these are the counts of the back. The front has the same but for its neck.',
+  'note: fit the cap anew': 'If the sleeve has a shaped cap, fit it anew to the armhole it is sewn into.',
+  'note: space between these counts':
+    'Where the pattern shapes from one of these counts to another, space the shaping over your own [rows].',
 };
