@@ -63,6 +63,7 @@ export interface BodyShaping {
 export interface BodyCannot {
   readonly kind: 'cannot';
   readonly why: 'waist outside the body' | 'edging longer than the piece';
+  /** The one wanted, or the pattern's own where that is too short for the edging. */
   readonly length: Cm;
   readonly edging: Cm;
   readonly waistAt: Cm | null;
@@ -73,7 +74,10 @@ export function perBodyRow(gauge: Gauge): 2 | 4 {
   return gauge.worked === 'round' ? 4 : 2;
 }
 
-/** Draws the body anew with its wanted length and waist. Sections that cannot be shaped say so within. */
+/**
+ * Draws the body anew with its wanted length and waist; where the pattern changes its count, that is spaced anew too.
+ * Sections that cannot be shaped say so within.
+ */
 export function shapeBody(ask: BodyAsk): BodyShaping | BodyCannot {
   const impossible = outside(ask);
   if (impossible !== undefined) return impossible;
@@ -114,7 +118,8 @@ function outside(ask: BodyAsk): BodyCannot | undefined {
   const waistAt = ask.waist === null ? null : cm(ask.length - ask.waist.belowUnderarm);
   const edging = ask.pattern.edging;
   const facts = { kind: 'cannot' as const, length: ask.length, edging, waistAt };
-  if (ask.length <= edging) return { ...facts, why: 'edging longer than the piece' };
+  const shortest = cm(Math.min(ask.length, ask.pattern.length));
+  if (shortest <= edging) return { ...facts, length: shortest, why: 'edging longer than the piece' };
   if (waistAt === null || ask.waist === null) return undefined;
   const half = PLAIN_AT_WAIST / 2;
   const fits = waistAt - half > edging && ask.waist.belowUnderarm - half > PLAIN_BELOW_UNDERARM;
@@ -142,8 +147,7 @@ function divide(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; b
     const from = marks[i] as Mark;
     const between = stretch(`rows of this section`, lines[i] ?? null, lines[i + 1] as WorkingLine);
     const name = nameOf(from, to);
-    const shaped = ask.waist !== null || ask.hip !== null;
-    if (name === 'edging' || from.stitches === to.stitches || !shaped) {
+    if (name === 'edging' || from.stitches === to.stitches) {
       return {
         name,
         stretch: between,

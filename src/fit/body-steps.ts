@@ -1,6 +1,7 @@
 /** The body's sections as steps of a plan, in the order of knitting. */
 import type { BodySection, BodyShaping } from './body-shaping.ts';
 import { rowAt } from './heights.ts';
+import type { PhraseName } from './phrases.ts';
 import { type Part, type Phrase, phrase, type ShapedAt, type Step } from './plan.ts';
 import {
   checkWidth,
@@ -56,12 +57,15 @@ function stepOf(body: BodyShaping, section: BodySection, last: boolean, waist: W
     case 'edging':
       return body.ask.direction === 'up' ? castOn(body, section) : lastEdging(body, section);
     case 'plain':
-      return straight(body, section);
+      return section.spacing === null
+        ? straight(body, section)
+        : shaped(body, section, ['where: hem to underarm', 'where: underarm to hem'], last);
     case 'waist':
       return waistPlain(body, section, waist);
     case 'hem and waist':
+      return shaped(body, section, ['where: hem to waist', 'where: waist to hem'], last);
     case 'waist and underarm':
-      return shaped(body, section, last);
+      return shaped(body, section, ['where: waist to underarm', 'where: underarm to waist'], last);
     default:
       return section.name satisfies never;
   }
@@ -174,15 +178,17 @@ function waistPlain(body: BodyShaping, section: BodySection, eased: WorkingLine 
   });
 }
 
-function shaped(body: BodyShaping, section: BodySection, last: boolean): Step {
+/** `up`, `down`: the step's place where the body is knitted up, and where it is knitted down. */
+function shaped(
+  body: BodyShaping,
+  section: BodySection,
+  [up, down]: readonly [up: PhraseName, down: PhraseName],
+  last: boolean,
+): Step {
   const { ask } = body;
   const made = section.spacing === null ? null : shaping(section.spacing, at(body), ask.gauge, ask.edge);
-  const upper = section.name === 'waist and underarm';
-  const where = upper
-    ? (['where: waist to underarm', 'where: underarm to waist'] as const)
-    : (['where: hem to waist', 'where: waist to hem'] as const);
   const height = heightLine('length of this section', section.stretch.rows, ask.gauge);
-  return step(pieceName(body), phrase(ask.direction === 'up' ? where[0] : where[1]), {
+  return step(pieceName(body), phrase(ask.direction === 'up' ? up : down), {
     worked: body.ask.gauge.worked,
     pattern:
       ask.direction === 'up'

@@ -27,10 +27,11 @@ export function sleevePart(sleeve: SleeveShaping, eased: SleeveWidths): Part {
   const { ask, counts } = sleeve;
   const cuff = cuffStep(sleeve, eased.wrist);
   const arm = armStep(sleeve, eased.upperArm);
+  const top = topStep(sleeve);
   const width = (name: string, pattern: Stitches, count: Stitches) =>
     finishedWidth(name, pattern, count, ask.gauge, 1, ask.edge);
   return {
-    steps: [...(ask.direction === 'up' ? [cuff, arm] : [arm, cuff]), ...topStep(sleeve)],
+    steps: ask.direction === 'up' ? [cuff, arm, ...top] : [...top, arm, cuff],
     finished: [
       width('wrist', ask.pattern.wrist, counts.wrist),
       width('upper arm', ask.pattern.upperArm, counts.upperArm),

@@ -54,17 +54,19 @@ export interface SleeveShaping {
 export interface SleeveCannot {
   readonly kind: 'cannot';
   readonly why: 'edging longer than the piece';
+  /** The one wanted, or the pattern's own where that is too short for the edging. */
   readonly length: Cm;
   readonly edging: Cm;
 }
 
 /** Draws the sleeve anew. Where its shaping cannot be spaced, `spacing` says so and holds what can. */
 export function shapeSleeve(ask: SleeveAsk): SleeveShaping | SleeveCannot {
-  if (ask.length <= ask.pattern.cuff) {
+  const shortest = cm(Math.min(ask.length, ask.pattern.length ?? ask.length));
+  if (shortest <= ask.pattern.cuff) {
     return {
       kind: 'cannot',
       why: 'edging longer than the piece',
-      length: ask.length,
+      length: shortest,
       edging: ask.pattern.cuff,
     };
   }

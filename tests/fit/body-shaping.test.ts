@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BodyShaping, PLAIN_AT_WAIST, perBodyRow, shapeBody } from '../../src/fit/body-shaping.ts';
+import { bodyPart } from '../../src/fit/body-steps.ts';
 import { sections } from '../../src/fit/outline.ts';
+import { cm, stitches } from '../../src/fit/units.ts';
 import { evaluate } from '../../src/fit/working.ts';
 import { knitSection } from '../simulator/garment.ts';
 import { Needle } from '../simulator/needle.ts';
 import { bodyAsks } from './arbitrary.ts';
+import { over10cm } from './at-gauge.ts';
 
 /** Cases that can be drawn; how many of the random ones these are is asserted, so that the properties are not empty. */
 function drawn(check: (body: BodyShaping) => void, numRuns: number): void {
@@ -42,7 +45,6 @@ describe('the body, drawn anew', () => {
       const { worked } = body.ask.gauge;
       const needle = Needle.castOn(body.sections[0]?.from ?? 0, worked);
       for (const s of body.sections) {
-        if (s.spacing === null && s.from !== s.to) return;
         if (s.spacing === null) needle.plain(s.stretch.rows);
         else if (s.spacing.kind === 'spaced') {
           shaped += 1;
@@ -116,6 +118,40 @@ describe('the body, drawn anew', () => {
       );
       expect(other.inAll.result.value).toBe(body.inAll.result.value);
     }, 500);
+  });
+
+  it('spaces the pattern’s own change of count where the length alone is altered, and its plan says so', () => {
+    const ask = {
+      gauge: over10cm(20, 28, 'round'),
+      direction: 'up' as const,
+      edge: 0,
+      pattern: { hem: stitches(200), bust: stitches(220), length: cm(35), edging: cm(5) },
+      length: cm(40),
+      waist: null,
+      hip: null,
+    };
+    const body = shapeBody(ask);
+    if (body.kind !== 'body') throw new Error(body.why);
+    // 40 − 5 cm are 98 rounds, 7 of them plain below the underarm: 5 increase rounds in 91.
+    expect(body.sections[1]?.spacing).toMatchObject({
+      kind: 'spaced',
+      runs: [
+        { every: 19, times: 1 },
+        { every: 18, times: 4 },
+      ],
+      plainAfter: 7,
+    });
+    expect(bodyPart(body, null).steps[1]).toMatchObject({
+      where: { say: 'where: hem to underarm' },
+      instead: [{ do: 'shape', spaced: { from: 200, to: 220, rows: 98 } }],
+    });
+    expect(shapeBody({ ...ask, pattern: { ...ask.pattern, length: cm(4) } })).toEqual({
+      kind: 'cannot',
+      why: 'edging longer than the piece',
+      length: 4,
+      edging: 5,
+      waistAt: null,
+    });
   });
 
   it('says why when the waist lies outside the body or nothing is left above the edging', () => {

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type SleeveShaping, shapeSleeve } from '../../src/fit/sleeve.ts';
-import { cm } from '../../src/fit/units.ts';
+import { sleevePart } from '../../src/fit/sleeve-steps.ts';
+import { cm, stitches } from '../../src/fit/units.ts';
 import { knitSection } from '../simulator/garment.ts';
 import { Needle } from '../simulator/needle.ts';
 import { sleeveAsks } from './arbitrary.ts';
+import { over10cm } from './at-gauge.ts';
 
 function drawn(check: (sleeve: SleeveShaping) => void, numRuns: number): void {
   let seen = 0;
@@ -68,12 +70,31 @@ describe('the sleeve, drawn anew', () => {
     }, 1_000);
   });
 
-  it('says so when nothing is left above the cuff', () => {
+  it('speaks of its top where that is knitted: first from the shoulder down, last from the cuff up', () => {
+    const pattern = { wrist: stitches(48), upperArm: stitches(80), length: cm(45), cuff: cm(6) };
+    const figures = { gauge: over10cm(22, 30, 'round'), edge: 0, pattern, wrist: null, upperArm: cm(38) };
+    const places = (direction: 'up' | 'down') => {
+      const ask = { ...figures, direction, length: cm(45), cuffRepeat: { multiple: 2, plus: 0 } };
+      const sleeve = shapeSleeve(ask);
+      if (sleeve.kind !== 'sleeve') throw new Error(sleeve.why);
+      return sleevePart(sleeve, { wrist: null, upperArm: null }).steps.map((step) => step.where.say);
+    };
+    expect(places('up')).toEqual(['where: cast-on and cuff', 'where: cuff to underarm', 'where: sleeve top']);
+    expect(places('down')).toEqual(['where: sleeve top', 'where: underarm to cuff', 'where: last edging']);
+  });
+
+  it('says so when nothing is left above the cuff, or above the pattern’s own', () => {
     const [ask] = fc.sample(sleeveAsks, 1);
     if (ask === undefined) throw new Error('a sample has one');
     expect(shapeSleeve({ ...ask, length: cm(5), pattern: { ...ask.pattern, cuff: cm(6) } })).toMatchObject({
       kind: 'cannot',
       why: 'edging longer than the piece',
+      length: 5,
+    });
+    const short = { ...ask.pattern, length: cm(6), cuff: cm(7) };
+    expect(shapeSleeve({ ...ask, length: cm(40), pattern: short })).toMatchObject({
+      kind: 'cannot',
+      length: 6,
     });
   });
 });
