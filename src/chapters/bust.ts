@@ -12,7 +12,7 @@ import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
 import { type BustFigures, bustFigures } from './bust-figures.ts';
-import { type Ledger, ledger, takeChoice, takeLength } from './ledger.ts';
+import { type Ledger, ledger, takeChoice, takeLength, waitFor } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 
@@ -84,6 +84,7 @@ function verticalDarts(
   const { made, gauge } = known;
   const width = takeLength(book, 'bust_extra');
   const above = chosen === 'front stitches' ? null : takeLength(book, 'bust_above_waist');
+  if (width === undefined) waitFor(book, 'bust_extra', 'The width of the front waits for it.');
   if (width === undefined || above === undefined) return undefined;
   const toWaist = above === null ? null : rowAt('waist, from the bust point', above, gauge);
   const [widen, narrow] = made.direction === 'up' ? [toWaist, below] : [below, toWaist];

@@ -1,8 +1,10 @@
 /** The names that flow files may use, with what they stand for. */
 import type { Calculations } from '../flow/calculations.ts';
+import { blendResult } from './blend.ts';
 import { bodyResult, easeResult } from './body.ts';
 import { bustResult } from './bust.ts';
 import { checkingResult } from './checking.ts';
+import { frontNeckResult } from './front-neck.ts';
 import { hemResult } from './hem.ts';
 import { backNeckResult } from './neck-wedges.ts';
 import { readingResult } from './reading.ts';
@@ -29,11 +31,13 @@ export const CALCULATIONS: Calculations = {
     whole: wholeResult,
     spread: spreadResult,
     hem: hemResult,
+    front_neck: frontNeckResult,
     bust: bustResult,
     shoulder: shoulderResult,
     back_neck: backNeckResult,
     spacing: spacingResult,
     recheck: recheckResult,
+    blend: blendResult,
     regauge: regaugeResult,
     checking: checkingResult,
     reading: readingResult,

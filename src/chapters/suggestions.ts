@@ -11,12 +11,14 @@ import { samplePattern, sampleSize } from './figures.ts';
 import { ledger } from './ledger.ts';
 import { ownGauges, patternOf } from './pattern-of.ts';
 import { fixedChoice, lengthOn, type Suggest, type Suggestions, table } from './suggest.ts';
+import { topSuggestions } from './suggestions-tops.ts';
 import { wedgeSuggestions } from './suggestions-wedges.ts';
 
 const nothing: Suggest = () => [];
 
 export const SUGGESTIONS: Suggestions = {
   ...wedgeSuggestions(() => SUGGESTIONS),
+  ...topSuggestions(() => SUGGESTIONS),
   nothing,
   centimetres: fixedChoice('cm', 'the unit of most tapes'),
   unwashed: fixedChoice('unwashed', 'to be on the safe side'),
@@ -99,6 +101,10 @@ export const SUGGESTIONS: Suggestions = {
   },
   'sizes ranked': rankedSizes,
   'sizes listed': listedSizes,
+  'size at the bust': (sheet) => {
+    const bust = valueGiven(sheet.answers, 'blend_bust', 'size');
+    return bust === undefined ? [] : [{ value: bust, from: 'the size of the bust' }];
+  },
 };
 
 /** The sizes as the pattern lists them, each with its finished bust. */

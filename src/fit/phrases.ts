@@ -1,6 +1,7 @@
 /** Names of the sentences that a plan is made of. `present` holds the wording of each, with the same gaps. */
 import { PATTERN_PHRASES } from './phrases-pattern.ts';
 import { RECHECK_PHRASES } from './phrases-recheck.ts';
+import { TOP_PHRASES } from './phrases-tops.ts';
 import { WEDGE_PHRASES } from './phrases-wedges.ts';
 
 export const PHRASES = [
@@ -100,6 +101,7 @@ export const PHRASES = [
   'care: cot',
   'care: skin',
   ...WEDGE_PHRASES,
+  ...TOP_PHRASES,
   ...RECHECK_PHRASES,
   ...PATTERN_PHRASES,
 ] as const;

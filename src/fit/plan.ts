@@ -66,6 +66,13 @@ export type Instruction =
       readonly after: Stitches;
     }
   | { readonly do: 'short rows'; readonly wedge: TurnedWedge }
+  /** A right-side row over one part, the middle bound off, and on over the other part. */
+  | {
+      readonly do: 'divide';
+      readonly first: Stitches;
+      readonly bindOff: Stitches;
+      readonly last: Stitches;
+    }
   | { readonly do: 'shape edges'; readonly schedule: EdgeSchedule }
   | { readonly do: 'shape raglan'; readonly raglan: RaglanLines }
   /** What was asked for cannot be done; each of these can. */

@@ -9,11 +9,21 @@ import type { Voice } from './wording.ts';
 export function wordEdges({ events, rows, to, at }: EdgeSchedule, voice: Voice): string {
   const said = edgeRuns(events).map((run) => `${wordRun(run, at)}.`);
   const last = events.at(-1)?.row ?? 0;
-  const straight = last < rows ? [`Then work straight until row ${rows} is done.`] : [];
+  const work = said.length === 0 ? 'Work' : 'Then work';
+  const straight = last < rows ? [`${work} straight until row ${rows} is done.`] : [];
   return inDialect(
     [...said, ...straight, to === 0 ? 'No stitch is left.' : `You end with ${to} stitches.`].join(' '),
     voice.dialect,
   );
+}
+
+/** 'Row 1 (right side): work 30 stitches, bind off 12, work 30 more.' */
+export function wordDivided(
+  { first, bindOff, last }: { first: number; bindOff: number; last: number },
+  voice: Voice,
+): string {
+  const said = `Row 1 (right side): work ${first} stitches, [bind off] the next ${bindOff}, and work the last ${last}.`;
+  return inDialect(said, voice.dialect);
 }
 
 /** 'Rows that shape, with the count after each: 1 (94), 2 (88) …' */

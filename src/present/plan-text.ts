@@ -12,9 +12,9 @@ import type {
 } from '../fit/plan.ts';
 import { cm, formatDecimal, formatLength } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
-import { wordCounts } from './count-words.ts';
 import { wordContradiction } from './contradiction-words.ts';
-import { wordEdgeRows, wordEdges } from './edge-words.ts';
+import { wordCounts } from './count-words.ts';
+import { wordDivided, wordEdgeRows, wordEdges } from './edge-words.ts';
 import { wordEach, wordShapedRows } from './line-words.ts';
 import { wordMeasure } from './measure-words.ts';
 import { formatQuantity } from './quantity.ts';
@@ -104,6 +104,8 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       ];
     case 'short rows':
       return [wordWedge(instruction.wedge, voice)];
+    case 'divide':
+      return [wordDivided(instruction, voice)];
     case 'shape edges':
       return [wordEdges(instruction.schedule, voice)];
     case 'shape raglan':
@@ -143,7 +145,7 @@ function scheduleLines(instruction: Instruction, voice: Voice): string[] {
     case 'short rows':
       return [wordTurns(instruction.wedge)];
     case 'shape edges':
-      return [wordEdgeRows(instruction.schedule)];
+      return instruction.schedule.events.length > 0 ? [wordEdgeRows(instruction.schedule)] : [];
     case 'shape raglan':
       return [wordRaglanRows(instruction.raglan, worked)];
     default:

@@ -6,10 +6,12 @@ import { formatNumber, formatQuantity, type Reader } from './quantity.ts';
 import { type Dialect, inDialect } from './terms.ts';
 import { PATTERN_WORDING } from './wording-pattern.ts';
 import { RECHECK_WORDING } from './wording-recheck.ts';
+import { TOP_WORDING } from './wording-tops.ts';
 import { WEDGE_WORDING } from './wording-wedges.ts';
 
 const WORDING: Readonly<Record<PhraseName, string>> = {
   ...WEDGE_WORDING,
+  ...TOP_WORDING,
   ...RECHECK_WORDING,
   ...PATTERN_WORDING,
   'summary: gauge': 'Planned for your [gauge] of {stitches} and {rows}.',

@@ -1,0 +1,234 @@
+/** A shaped front neck as steps of a plan: the middle bound off, then one side after the other. */
+import { edgeWorkings, scheduleOf, shapedEdges } from './edge-steps.ts';
+import type { Gauge } from './gauge.ts';
+import {
+  type CannotNeck,
+  type Neck,
+  type NeckAlternative,
+  type NeckAsk,
+  type NeckSide,
+  neck,
+} from './neck.ts';
+import { type EdgeSchedule, type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
+import { finishedLength, finishedWidth, heightLine, say, step } from './steps.ts';
+import type { Cm } from './units.ts';
+import { type Impossible, otherwise, type WorkedWay } from './ways.ts';
+import { quantity, type WorkingLine, workOut } from './working.ts';
+
+/** The pattern's own neck; null where its figures are not known. */
+export type PatternNeck = Pick<NeckAsk, 'width' | 'depth'> | null;
+
+export function neckPart(ask: NeckAsk, pattern: PatternNeck): Part | Impossible {
+  const found = neck(ask);
+  const lies = { piece: 'front', where: phrase('where: front neck'), worked: 'flat' } as const;
+  if (found.kind !== 'neck') {
+    const ways = found.alternatives.map(way);
+    return otherwise(lies, reason(found), ways, hindranceLines(found, ask));
+  }
+  const before = pattern === null ? null : neck({ ...ask, ...pattern });
+  const known = before?.kind === 'neck' ? before : null;
+  return {
+    steps: [divided(found, known, pattern, ask.gauge), ...sides(found)],
+    finished: [
+      finishedWidth('front neck width', known?.stitches ?? null, found.stitches, ask.gauge, 1, 0),
+      finishedLength('front neck depth', pattern?.depth ?? null, found.rows, ask.gauge),
+    ],
+    pieces: [],
+  };
+}
+
+function divided(found: Neck, before: Neck | null, pattern: PatternNeck, gauge: Gauge): Step {
+  const height = heightLine('depth of the neck', found.rows, gauge);
+  const changes = before === null ? [] : [...changesFrom(before, found), ...bandChange(before, found, gauge)];
+  return step('front', phrase('where: front neck'), {
+    worked: 'flat',
+    pattern: pattern === null ? null : phrase('pattern: front neck', patternGaps(pattern)),
+    instead: [
+      say(
+        phrase('do: neck begins before the shoulder', {
+          rows: quantity('rows of the neck', found.rows, 'rows'),
+          height: height.result,
+        }),
+      ),
+      divide(found),
+    ],
+    check: phrase('check: length to the shoulder', { length: height.result }),
+    notes: [...changes.map((c) => c.note), phrase('note: back neck as wide')],
+    workings: [
+      ...(pattern === null ? [] : patternLines(pattern)),
+      ...found.workings,
+      height,
+      ...changes.flatMap((c) => c.lines),
+    ],
+  });
+}
+
+function divide({ centre, sides: { first, last } }: Neck): Instruction {
+  return { do: 'divide', first: first.from, bindOff: centre, last: last.from };
+}
+
+/** The side that the dividing row knits last goes on with the same yarn. */
+function sides(found: Neck): Step[] {
+  const of = (
+    side: NeckSide,
+    where: 'where: neck, the side on the needle' | 'where: neck, the other side',
+  ) => {
+    const schedule = sideOf(found, side);
+    const other = where === 'where: neck, the other side';
+    return step('front', phrase(where), {
+      worked: 'flat',
+      instead: [
+        say(phrase(other ? 'do: take up the other side' : 'do: rows go on from the divided row')),
+        shapedEdges(schedule),
+      ],
+      notes: [phrase('note: both shoulders as many stitches')],
+      workings: [...found.workings, ...edgeWorkings(schedule)],
+    });
+  };
+  return [
+    of(found.sides.last, 'where: neck, the side on the needle'),
+    of(found.sides.first, 'where: neck, the other side'),
+  ];
+}
+
+function sideOf(found: Neck, side: NeckSide): EdgeSchedule {
+  return scheduleOf('neck edge', side.from, side.events, found.rows);
+}
+
+interface Noted {
+  readonly note: Phrase;
+  readonly lines: readonly WorkingLine[];
+}
+
+/** What the neckband gains or loses along the front, at the gauge of the front. */
+function bandChange(before: Neck, after: Neck, gauge: Gauge): Noted[] {
+  const more = after.edge >= before.edge;
+  const given = {
+    a: quantity('neck edge of the front, the longer', Math.max(before.edge, after.edge), 'cm'),
+    b: quantity('the shorter', Math.min(before.edge, after.edge), 'cm'),
+    c: quantity('stitches', gauge.stitches.perCm, 'stitches/cm'),
+  };
+  const edge = workOut('difference of the neck edge', 'a - b', given, { unit: 'cm' });
+  const count = workOut('stitches of the neckband that this makes', '(a - b) * c', given, {
+    unit: 'stitches',
+    rounding: { to: 'whole' },
+  });
+  if (count.result.value === 0) return [];
+  const note = phrase(more ? 'note: neckband gains' : 'note: neckband loses', {
+    edge: edge.result,
+    count: count.result,
+  });
+  return [{ note, lines: [edge, count] }];
+}
+
+/** Rows by which the neck begins later or earlier, and what each shoulder gains or loses. */
+function changesFrom(before: Neck, after: Neck): Noted[] {
+  const rows = difference('rows', before.rows, after.rows);
+  const shoulder = difference('stitches', before.shoulder, after.shoulder);
+  return [
+    ...(rows === null
+      ? []
+      : [
+          {
+            note: phrase(rows.more ? 'note: neck begins earlier' : 'note: neck begins later', {
+              rows: rows.line.result,
+            }),
+            lines: [rows.line],
+          },
+        ]),
+    ...(shoulder === null
+      ? []
+      : [
+          {
+            note: phrase(shoulder.more ? 'note: shoulders gain' : 'note: shoulders lose', {
+              count: shoulder.line.result,
+            }),
+            lines: [shoulder.line],
+          },
+        ]),
+  ];
+}
+
+function difference(unit: 'rows' | 'stitches', was: number, is: number) {
+  if (was === is) return null;
+  const what = unit === 'rows' ? 'rows of the neck' : 'stitches of each shoulder';
+  const more = is > was;
+  const given = {
+    a: quantity(`${what}, the larger`, Math.max(was, is), unit),
+    b: quantity(`${what}, the smaller`, Math.min(was, is), unit),
+  };
+  return { more, line: workOut(`${what}: the difference from the pattern`, 'a - b', given, { unit }) };
+}
+
+function patternGaps({ width, depth }: { width: Cm; depth: Cm }) {
+  return { width: quantity('width', width, 'cm'), depth: quantity('depth', depth, 'cm') };
+}
+
+function patternLines({ width, depth }: { width: Cm; depth: Cm }): WorkingLine[] {
+  return [
+    workOut("the pattern's neck width", 'a', { a: quantity('width', width, 'cm') }, { unit: 'cm' }),
+    workOut("the pattern's neck depth", 'a', { a: quantity('depth', depth, 'cm') }, { unit: 'cm' }),
+  ];
+}
+
+function reason(found: CannotNeck): Phrase {
+  switch (found.kind) {
+    case 'no shoulders left':
+      return phrase('cannot: no shoulders left', {
+        neck: quantity('stitches of the neck', found.neck, 'stitches'),
+        across: quantity('stitches across', found.stitches, 'stitches'),
+      });
+    case 'centre of the wrong parity':
+      return phrase('cannot: neck not symmetrical');
+    case 'shaping exceeds the neck':
+      return phrase('cannot: shaping exceeds the neck', {
+        taken: quantity('stitches taken', found.taken, 'stitches'),
+        neck: quantity('stitches of the neck', found.neck, 'stitches'),
+      });
+    case 'too few rows':
+      return phrase('cannot: neck too shallow', {
+        needed: quantity('rows needed', found.needed, 'rows'),
+        available: quantity('rows there', found.available, 'rows'),
+      });
+    default:
+      return found satisfies never;
+  }
+}
+
+function hindranceLines(found: CannotNeck, { width, depth, gauge, stitches }: NeckAsk): WorkingLine[] {
+  const wide = {
+    a: quantity('neck width', width, 'cm'),
+    b: quantity('stitches', gauge.stitches.perCm, 'stitches/cm'),
+    c: quantity('stitches across', stitches, 'stitches'),
+  };
+  const deep = { a: quantity('neck depth', depth, 'cm'), b: quantity('rows', gauge.rows.perCm, 'rows/cm') };
+  return [
+    workOut('stitches left beside the neck', 'c - a * b', wide, {
+      unit: 'stitches',
+      rounding: { to: 'whole' },
+    }),
+    workOut('rows of the neck', 'a * b', deep, { unit: 'rows', rounding: { to: 'even' } }),
+    ...Object.entries(found).flatMap(([what, value]) =>
+      typeof value === 'number'
+        ? [workOut(`${what}, as found`, 'a', { a: quantity(what, value, 'times') }, { unit: 'times' })]
+        : [],
+    ),
+  ];
+}
+
+function way({ way: name, neck: other }: NeckAlternative): WorkedWay {
+  const schedules = [sideOf(other, other.sides.last), sideOf(other, other.sides.first)] as const;
+  const width = quantity('neck width as knitted', other.width, 'cm');
+  const depth = quantity('neck depth as knitted', other.depth, 'cm');
+  return {
+    name: phrase(`way: ${name}`, { width, depth }),
+    instead: [
+      divide(other),
+      say(phrase('do: rows go on from the divided row')),
+      shapedEdges(schedules[0]),
+      say(phrase('do: take up the other side')),
+      shapedEdges(schedules[1]),
+    ],
+    workings: [...other.workings, ...schedules.flatMap(edgeWorkings)],
+  };
+}
