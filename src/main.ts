@@ -9,6 +9,7 @@ const [, , command, ...args] = process.argv;
 
 try {
   if (command === 'fit') await runFit();
+  else if (command?.startsWith('discord') === true) await runDiscordCommand(command);
   else await runInterview();
 } catch (error) {
   process.stderr.write(`${inWords(error)}\n`);
@@ -23,6 +24,14 @@ async function runFit(): Promise<void> {
     out: (text) => process.stdout.write(text),
     error: (text) => process.stderr.write(text),
   });
+}
+
+async function runDiscordCommand(name: string): Promise<void> {
+  const { checkBot, registerCommands, runBot } = await import('./discord.ts');
+  const out = (text: string) => process.stdout.write(text);
+  if (name === 'discord:check') process.exitCode = await checkBot(out);
+  else if (name === 'discord:commands') process.exitCode = await registerCommands(out);
+  else process.exitCode = await runBot(args);
 }
 
 async function runInterview(): Promise<void> {

@@ -18,7 +18,7 @@ const { metafile } = await build({
   minifyWhitespace: true,
   logLevel: 'warning',
   // Native code and what only a server needs is loaded where it lies.
-  external: ['better-sqlite3', 'discord.js', 'dotenv', '@resvg/resvg-js', 'pdfkit'],
+  external: ['better-sqlite3', 'discord.js', 'dotenv', '@resvg/resvg-js', 'pdfkit', 'pino'],
   // Some libraries call `require` themselves; a module has none of its own.
   banner: {
     js: "import { createRequire as requireFor } from 'node:module'; const require = requireFor(import.meta.url);",

@@ -1,0 +1,104 @@
+/** The subcommands of `/fit`, each worked to what it shows. */
+import type { ChatInputCommandInteraction } from 'discord.js';
+import { Aside, type Bot, type Place, type Shown } from './bot.ts';
+import { MEASURE, PATTERN, practiceOf, RECHECK } from './commands.ts';
+import { named } from './completing.ts';
+import { helpPage } from './help.ts';
+import { begin, goOn, interviewsOf, offered } from './interviews.ts';
+import { menuPage } from './menu.ts';
+import { minePage } from './mine.ts';
+
+export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteraction): Shown {
+  const option = (name: string) => i.options.getString(name) ?? '';
+  const name = i.options.getSubcommand();
+  switch (name) {
+    case 'start':
+      return start(bot, place, option('wish'), option('pattern'));
+    case 'go-on':
+      return goOnWith(bot, place, option('interview'));
+    case 'recheck':
+      return startFlow(bot, place, RECHECK);
+    case 'measure':
+      return startFlow(bot, place, MEASURE.flow, {
+        [MEASURE.what]: option('what'),
+        [MEASURE.table]: option('table'),
+      });
+    case 'plan':
+      return planAgain(bot, place, option('which'));
+    case 'practise': {
+      const practice = practiceOf(bot.parts.flows);
+      if (practice === undefined)
+        throw new Aside('There is nothing to practise on here. To begin: /fit start');
+      return startFlow(bot, place, practice.flow, { [PATTERN]: practice.sample });
+    }
+    case 'my-data':
+      return { page: minePage(bot, place) };
+    case 'help':
+      return { page: helpPage(bot.parts.flows) };
+    default:
+      throw new Aside(
+        'This command is from another version. In a minute your list of commands is fresh: /fit help',
+      );
+  }
+}
+
+function start(bot: Bot, place: Place, wish: string, pattern: string): Shown {
+  if (wish === '') return { page: menuPage(bot, place) };
+  const flow = named(
+    offered(bot, place).map(({ id, title, wish: words }) => ({ value: id, names: [words, title] })),
+    wish,
+  );
+  if (flow === undefined) return { page: menuPage(bot, place, `I have nothing called '${wish}' here.`) };
+  return startFlow(bot, place, flow, { [PATTERN]: pattern });
+}
+
+/** Begins a flow that is offered where she is. Answers that are empty are asked. */
+export function startFlow(
+  bot: Bot,
+  place: Place,
+  flow: string,
+  given: Readonly<Record<string, string>> = {},
+): Shown {
+  if (bot.parts.flows.has(flow) && !offered(bot, place).some(({ id }) => id === flow)) {
+    const said =
+      'The hosts of this server offer other chapters here. In a direct message with me all are open.';
+    return { page: menuPage(bot, place, said) };
+  }
+  const known = Object.entries(given).filter(([, typed]) => typed !== '');
+  return begin(bot, place, flow, Object.fromEntries(known));
+}
+
+function goOnWith(bot: Bot, place: Place, wanted: string): Shown {
+  const { open, plans } = interviewsOf(bot, place);
+  const all = [...open, ...plans];
+  const session =
+    wanted === ''
+      ? open[0]?.session
+      : named(
+          all.map((one) => ({ value: one.session, names: [one.flow.title] })),
+          wanted,
+        );
+  if (session !== undefined) return goOn(bot, place, session);
+  const said =
+    wanted === '' ? 'No interview of yours waits for an answer.' : `I find no interview called '${wanted}'.`;
+  return { page: menuPage(bot, place, said) };
+}
+
+function planAgain(bot: Bot, place: Place, wanted: string): Shown {
+  const { plans } = interviewsOf(bot, place);
+  const session =
+    wanted === ''
+      ? plans[0]?.session
+      : named(
+          plans.map((one) => ({ value: one.session, names: [one.flow.title] })),
+          wanted,
+        );
+  if (session !== undefined) return goOn(bot, place, session);
+  return {
+    page: menuPage(
+      bot,
+      place,
+      wanted === '' ? 'You have no plan yet.' : `I find no plan called '${wanted}'.`,
+    ),
+  };
+}

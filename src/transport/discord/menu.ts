@@ -1,0 +1,42 @@
+/** Where an interview is picked: what may be begun, and what may be gone on with. */
+import type { OpenInterview } from '../contract.ts';
+import type { Bot, Place } from './bot.ts';
+import { makeId } from './custom-id.ts';
+import { interviewsOf, offered } from './interviews.ts';
+import { buttons, type Control, lists, type Page, page, text } from './page.ts';
+import { asTyped } from './typed.ts';
+
+/** Interviews that get a button of their own; all are found by `/fit go-on`. */
+const MOST_OPEN = 3;
+
+export function menuPage(bot: Bot, place: Place, said = ''): Page {
+  const { open } = interviewsOf(bot, place);
+  const goOn = open.slice(0, MOST_OPEN).map(
+    (one): Control => ({
+      label: `Go on: ${wordOpen(one)}`,
+      id: makeId('go on', one.session),
+      style: 'first',
+    }),
+  );
+  const wishes = offered(bot, place).map(({ id, title, wish }) => ({ label: wish, value: id, about: title }));
+  return page([
+    ...(said === '' ? [] : [text(asTyped(said))]),
+    text(
+      '**What would you like to do?**\n-# One question at a time. Each answer is saved at once, and you may stop whenever you like.',
+    ),
+    ...buttons(goOn),
+    ...lists(wishes, { id: (list) => makeId('start', '', '', `${list}`), hint: 'Begin something new' }),
+  ]);
+}
+
+/** 'Re-space a sleeve (3 May 2026, 4 answered)'. */
+export function wordOpen({ flow, lastAt, answered }: OpenInterview): string {
+  return `${flow.title} (${DATE.format(lastAt)}, ${answered} answered)`;
+}
+
+const DATE = new Intl.DateTimeFormat('en-GB', {
+  day: 'numeric',
+  month: 'long',
+  year: 'numeric',
+  timeZone: 'UTC',
+});

@@ -1,0 +1,60 @@
+/** The bot from start to stop: connects, answers, and leaves with everything stored and every answer given. */
+import { setTimeout as wait } from 'node:timers/promises';
+import { type Client, Events } from 'discord.js';
+import { Answers } from './answering.ts';
+import type { Bot } from './bot.ts';
+import { type Connecting, type Line, makeClient, watchLine } from './client.ts';
+import { DirectMessages } from './direct.ts';
+import { hearing } from './hearing.ts';
+import type { DiscordParts } from './parts.ts';
+import { Turns } from './turns.ts';
+
+export interface Starting extends Connecting {
+  readonly application: string;
+  /** Called at every change of the connection. */
+  readonly line: (line: Line) => void;
+}
+
+export interface Running {
+  /** Resolves when the gateway has let us in. Rejects with what the library throws where it does not. */
+  readonly ready: Promise<void>;
+  /** Hears nothing new, finishes what is under way, and hangs up. */
+  readonly stop: () => Promise<void>;
+}
+
+/** How long what is under way may take at the end, and how long hanging up may take, in milliseconds. */
+const FINISHING = 10_000;
+const HANGING_UP = 2000;
+
+export function runDiscord(parts: DiscordParts, starting: Starting): Running {
+  const client = makeClient(parts, starting);
+  const bot: Bot = {
+    parts,
+    answers: new Answers(starting.api, starting.application),
+    direct: new DirectMessages(client.rest),
+    turns: new Turns(),
+  };
+  const ears = hearing(bot);
+  client.on(Events.InteractionCreate, ears.interaction);
+  client.on(Events.MessageCreate, ears.message);
+  watchLine(client, parts, starting.line);
+  starting.line('connecting');
+  return {
+    ready: Promise.all([client.login(starting.token), letIn(client)]).then(() => {}),
+    stop: async () => {
+      client.off(Events.InteractionCreate, ears.interaction);
+      client.off(Events.MessageCreate, ears.message);
+      await Promise.race([ears.rest(), wait(FINISHING, undefined, { ref: false })]);
+      await hangUp(client);
+    },
+  };
+}
+
+function letIn(client: Client): Promise<void> {
+  return new Promise((isReady) => client.once(Events.ClientReady, () => isReady()));
+}
+
+/** The library never finishes destroying a client that is not ready. */
+async function hangUp(client: Client): Promise<void> {
+  await Promise.race([client.destroy(), wait(HANGING_UP, undefined, { ref: false })]);
+}

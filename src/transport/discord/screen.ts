@@ -1,0 +1,223 @@
+/** What the dialogue replies, as one message: what was said, then the question with its controls. */
+import type { Button, Progress, Reply } from '../../dialogue/message.ts';
+import { makeId } from './custom-id.ts';
+import { MESSAGE_TEXT } from './limits.ts';
+import { buttons, type Choice, type Control, lists, type Page, page, text } from './page.ts';
+import { asTyped, atMost } from './typed.ts';
+
+/** The interview that a message belongs to. */
+export interface Interview {
+  readonly session: string;
+  readonly title: string;
+  /** Whether words that are typed there are heard. */
+  readonly typing: boolean;
+}
+
+type Ask = Extract<Reply, { reply: 'ask' }>;
+type Review = Extract<Reply, { reply: 'review' }>;
+
+/** More choices than this are a list. */
+const MOST_BUTTONS = 10;
+/** Room for what is said above a question, in characters, marks of escape included. */
+const SAID = 2600;
+
+/** Replies without an outcome, whose page is made elsewhere. */
+export function screenPage(replies: readonly Reply[], interview: Interview): Page {
+  const said = saidText(replies);
+  const above = said === '' ? [] : [text(said)];
+  const last = replies.findLast((reply) => reply.reply !== 'say');
+  switch (last?.reply) {
+    case 'ask':
+      return page([...above, ...askParts(last, interview)]);
+    case 'check':
+      return page([
+        ...above,
+        text(bold(last.text)),
+        ...answerButtons(last.buttons, last.question, interview),
+      ]);
+    case 'review':
+      return page([...above, ...reviewParts(last, interview, said.length)]);
+    case 'rest':
+      return page([...above, text(asTyped(last.text)), ...restButtons(last.how, interview)]);
+    case 'outcome':
+    case undefined:
+      return page(above);
+    default:
+      return last satisfies never;
+  }
+}
+
+/** What was understood, refused or explained. */
+export function saidText(replies: readonly Reply[]): string {
+  const lines = replies.flatMap((reply) => (reply.reply === 'say' ? [wordSaid(reply)] : []));
+  return atMost(lines.join('\n'), SAID);
+}
+
+function wordSaid({ tone, text: said }: Extract<Reply, { reply: 'say' }>): string {
+  switch (tone) {
+    case 'heard':
+      return `Noted: ${asTyped(said)}`;
+    case 'refused':
+      return `Not taken: ${asTyped(said)}`;
+    case 'note':
+    case 'explain':
+      return asTyped(said);
+    default:
+      return tone satisfies never;
+  }
+}
+
+/**
+ * The screen that typed words would answer; undefined where the one before still stands. While an interview rests, its
+ * question stays as it was.
+ */
+export function questionShown(replies: readonly Reply[]): string | undefined {
+  const last = replies.findLast((reply) => reply.reply !== 'say');
+  switch (last?.reply) {
+    case 'ask':
+    case 'check':
+      return last.question;
+    case 'review':
+    case 'outcome':
+      return last.reply;
+    case 'rest':
+      return last.how === 'cancelled' ? 'cancelled' : undefined;
+    case undefined:
+      return undefined;
+    default:
+      return last satisfies never;
+  }
+}
+
+function askParts(ask: Ask, interview: Interview) {
+  const { session, title, typing } = interview;
+  const help = (send: string) =>
+    ask.help.filter((b) => b.send === send).map((b) => answer(b, ask.question, session));
+  const type: Control = {
+    label: 'Type my answer',
+    id: makeId('type', session, ask.question),
+    style: 'first',
+  };
+  return [
+    text(`-# ${asTyped(title)} · ${wordProgress(ask.progress)}`),
+    text(bold(ask.text)),
+    text(`-# For example: ${asTyped(ask.example)}${typing ? '. You may simply write it here.' : ''}`),
+    ...choices(ask, session),
+    ...buttons([type, ...help("I don't know"), ...help('back')]),
+    ...buttons([...help('why'), ...help('how'), ...help('pause')]),
+    moreList(session, ask.question),
+  ];
+}
+
+function choices({ buttons: offered, several, question }: Ask, session: string) {
+  if (!several && offered.length <= MOST_BUTTONS)
+    return buttons(offered.map((button) => answer(button, question, session)));
+  const options = offered.map(
+    ({ label, send, note }): Choice => ({
+      label,
+      value: send,
+      ...(note === undefined ? {} : { about: note }),
+    }),
+  );
+  return lists(options, {
+    id: (list) => makeId('answer', session, question, `list ${list}`),
+    hint: several ? 'Pick one or more' : 'Pick one',
+    most: several ? options.length : 1,
+  });
+}
+
+/** A button that says its words for her. */
+function answer({ label, send, note }: Button, question: string, session: string): Control {
+  return {
+    label: note === undefined ? label : `${label} (${note})`,
+    id: makeId('answer', session, question, send),
+  };
+}
+
+function answerButtons(offered: readonly Button[], question: string, { session }: Interview) {
+  return buttons(offered.map((button) => answer(button, question, session)));
+}
+
+/** What may be done at any question, and is seldom wanted. */
+export const MORE = [
+  { label: 'Leave this out for now', value: 'skip' },
+  { label: 'Show or change my answers', value: 'answers' },
+  { label: 'Show centimetres', value: 'cm' },
+  { label: 'Show inches', value: 'inches' },
+  { label: 'Start over', value: 'start over' },
+  { label: 'Cancel this interview', value: 'cancel' },
+] as const;
+
+function moreList(session: string, question: string) {
+  const [list] = lists(MORE, { id: () => makeId('more', session, question), hint: 'More' });
+  if (list === undefined) throw new Error('the list is not empty');
+  return list;
+}
+
+function reviewParts({ lines, buttons: offered }: Review, interview: Interview, said: number) {
+  const title = `-# ${asTyped(interview.title)} · your answers`;
+  const room = MESSAGE_TEXT - said - title.length - 200;
+  const shown = lines.map(({ label, shown: value, assumed }) => ({
+    head: `- ${asTyped(label)}: `,
+    value: `${asTyped(value)}${assumed ? ' (stands in)' : ''}`,
+  }));
+  const heads = shown.reduce((sum, { head }) => sum + head.length + 1, 0);
+  const each = Math.max(20, Math.floor((room - heads) / Math.max(1, shown.length)));
+  const fits = shown.reduce((sum, { value }) => sum + value.length, heads) <= room;
+  const words = shown.map(({ head, value }) => `${head}${fits ? value : atMost(value, each)}`);
+  return [
+    text(title),
+    text(words.join('\n')),
+    ...answerButtons(offered, 'review', interview),
+    ...changeLists(lines, interview),
+  ];
+}
+
+/** What is answered so far, each to be changed, with the way back to the question. */
+export function answersPage(lines: Review['lines'], interview: Interview): Page {
+  const goOn = buttons([{ label: 'Go on', id: makeId('go on', interview.session), style: 'first' }]);
+  if (lines.length === 0) return page([text('Nothing is answered yet.'), ...goOn]);
+  return page([...reviewParts({ reply: 'review', lines, buttons: [] }, interview, 0), ...goOn]);
+}
+
+/** Asks once more before something that cannot be undone. */
+export function surePage(what: 'start over' | 'cancel', { session }: Interview, question: string): Page {
+  const over = what === 'start over';
+  return page([
+    text(
+      over
+        ? 'Start over? The answers of this interview are set aside, and the first question is asked again.'
+        : 'Cancel this interview? It is no longer offered to go on with.',
+    ),
+    ...buttons([
+      {
+        label: over ? 'Yes, start over' : 'Yes, cancel it',
+        id: makeId('answer', session, question, what),
+        style: 'careful',
+      },
+      { label: 'No, go on', id: makeId('go on', session) },
+    ]),
+  ]);
+}
+
+function changeLists(lines: Review['lines'], { session }: Interview) {
+  return lists(
+    lines.map(({ question, label, shown }) => ({ label, value: question, about: shown })),
+    { id: (list) => makeId('change', session, '', `${list}`), hint: 'Change an answer' },
+  );
+}
+
+/** Where an interview was laid down. */
+function restButtons(how: 'paused' | 'cancelled', { session }: Interview) {
+  return how === 'paused'
+    ? buttons([{ label: 'Go on', id: makeId('go on', session), style: 'first' }])
+    : buttons([{ label: 'Start over', id: makeId('answer', session, 'cancelled', 'start over') }]);
+}
+
+export function wordProgress({ number, toGo }: Progress): string {
+  return `question ${number}, ${toGo === 0 ? 'the last one as things stand' : `about ${toGo} to go`}`;
+}
+
+function bold(said: string): string {
+  return `**${asTyped(said)}**`;
+}

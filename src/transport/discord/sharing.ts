@@ -1,0 +1,125 @@
+/** A plan shared in a channel, or sent to her. What others see is chosen at that moment. */
+import type { Outcome } from '../../fit/plan.ts';
+import { garmentOnly } from '../../present/garment-only.ts';
+import { outcomeText } from '../../present/plan-text.ts';
+import type { Deed } from './answering.ts';
+import { Aside, type Bot, dialectFor, type Place, type Shown } from './bot.ts';
+import { makeId } from './custom-id.ts';
+import { hostOf, isPublic } from './host.ts';
+import { goOn } from './interviews.ts';
+import { FOLLOW_UPS } from './limits.ts';
+import { factsOf } from './log.ts';
+import { buttons, gallery, type Page, type PageFile, page, shownFile, text } from './page.ts';
+import { planParts, textFile } from './plan-page.ts';
+import { asTyped } from './typed.ts';
+
+/** What a press on the choice means. */
+const GARMENT = 'garment';
+const BODY = 'body too';
+
+/** Asks what others may see. Throws Aside where nothing may be shared here. */
+export function shareChoice(bot: Bot, place: Place, channel: string, session: string): Shown {
+  const { outcome } = planned(bot, place, session);
+  if (!isPublic(hostOf(bot.parts.chat, place.guild), channel))
+    throw new Aside(
+      'The hosts of this server keep answers in public to other channels. There you can share it with /fit plan, or press Send it to me.',
+    );
+  const whole = outcomeText(outcome, { dialect: dialectFor(bot, place), workings: false });
+  const hidden =
+    outcomeText(withoutBody(outcome), { dialect: dialectFor(bot, place), workings: false }) !== whole;
+  const id = (words: string) => makeId('share', session, 'outcome', words);
+  return {
+    page: page([
+      text(
+        hidden
+          ? 'Share your plan here, for all in this channel to see? Your body measurements are left out, unless you want them in.'
+          : 'Share your plan here, for all in this channel to see? No measurement of a body is in it.',
+      ),
+      ...buttons([
+        { label: hidden ? 'Share, without my measurements' : 'Share', id: id(GARMENT), style: 'first' },
+        ...(hidden ? [{ label: 'Share, with my measurements', id: id(BODY) }] : []),
+        { label: 'No, back to my plan', id: makeId('go on', session) },
+      ]),
+    ]),
+  };
+}
+
+/** Posts the plan for all to see, and shows her own again. */
+export async function share(
+  bot: Bot,
+  place: Place,
+  deed: Deed & { readonly name: string; readonly mayAttach: boolean; readonly channel: string },
+  session: string,
+  what: string,
+): Promise<Shown> {
+  if (!isPublic(hostOf(bot.parts.chat, place.guild), deed.channel))
+    return shareChoice(bot, place, deed.channel, session);
+  const { outcome, title } = planned(bot, place, session);
+  const shared = what === BODY ? outcome : withoutBody(outcome);
+  const pages = pagesOf(bot, place, shared, `${deed.name} shares a plan · ${title}`, deed.mayAttach);
+  for (const [n, one] of pages.slice(0, FOLLOW_UPS).entries()) {
+    const posted = await bot.answers.followUp(deed, one, 'by all');
+    if (posted.kind === 'taken') continue;
+    bot.parts.log.warn('not shared', { deed: deed.id, part: n, ...factsOf(posted.error) });
+    throw new Aside(notShared(posted.kind, n));
+  }
+  return goOn(bot, place, session);
+}
+
+function notShared(kind: 'gone' | 'refused' | 'unsure', part: number): string {
+  if (kind === 'unsure')
+    return 'Discord did not say whether your plan was posted. Please look before you share it again.';
+  const begun =
+    part > 0 ? 'Only the first part of your plan could be posted here.' : 'I could not post here.';
+  return `${begun} A host can allow it: in the settings of this channel, under permissions, let me view the channel, send messages and attach files. Your plan is kept: /fit plan`;
+}
+
+/** Sends the whole plan, in messages that stay, to her direct messages. */
+export async function sendToHer(bot: Bot, place: Place, session: string): Promise<Shown> {
+  const { outcome, title } = planned(bot, place, session);
+  for (const one of pagesOf(bot, place, outcome, title, true)) {
+    const sent = await bot.direct.sendTo(place.user, one);
+    if (sent.kind === 'closed')
+      throw new Aside(
+        'Your direct messages are closed to me, so I cannot send it. The file below your plan holds all of it, and /fit plan shows it again at any time.',
+      );
+    if (sent.kind === 'failed') {
+      bot.parts.log.warn('not sent', factsOf(sent.error));
+      throw new Aside('Discord did not take the message. Your plan is kept. Please try again in a minute.');
+    }
+  }
+  throw new Aside('I have sent it to your direct messages.');
+}
+
+function pagesOf(bot: Bot, place: Place, outcome: Outcome, title: string, mayAttach: boolean): Page[] {
+  const whole = outcomeText(outcome, { dialect: dialectFor(bot, place), workings: false });
+  const made =
+    outcome.kind === 'plan' && mayAttach ? bot.parts.pictures(outcome.plan) : { pictures: [], sheets: [] };
+  const documents: readonly PageFile[] = mayAttach ? [...made.sheets, textFile(whole)] : [];
+  const parts = planParts(whole);
+  return parts.map((part, n) => {
+    const head = parts.length > 1 ? `${title} · part ${n + 1} of ${parts.length}` : title;
+    const paper = n === 0 ? [...made.pictures, ...documents] : [];
+    return page(
+      [
+        text(`-# ${asTyped(head)}`),
+        text(part),
+        ...(n === 0 && made.pictures.length > 0 ? [gallery(made.pictures)] : []),
+        ...(n === 0 ? documents.map(({ name }) => shownFile(name)) : []),
+      ],
+      paper,
+    );
+  });
+}
+
+function withoutBody(outcome: Outcome): Outcome {
+  return outcome.kind === 'plan' ? { kind: 'plan', plan: garmentOnly(outcome.plan) } : outcome;
+}
+
+/** Throws Aside where the interview has come to no plan, or no longer has one. */
+function planned({ parts }: Bot, { owner }: Place, session: string): { outcome: Outcome; title: string } {
+  const last = parts.desk.resume(owner, session).findLast((reply) => reply.reply !== 'say');
+  if (last?.reply !== 'outcome')
+    throw new Aside('An answer of this plan is being changed. Finish it first: /fit go-on');
+  return { outcome: last.outcome, title: parts.people.interview(owner, session)?.title ?? '' };
+}

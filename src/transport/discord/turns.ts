@@ -1,0 +1,34 @@
+/** One thing at a time for each person, so that what she sees last is what was answered last. */
+export class Turns {
+  private readonly last = new Map<string, Promise<void>>();
+
+  /** Does the work when everything begun before for the same person is done. Its failures are the caller's. */
+  async of(person: string, work: () => Promise<void>): Promise<void> {
+    const before = this.last.get(person) ?? Promise.resolve();
+    const mine = before.then(work);
+    const settled = mine.catch(() => {});
+    this.last.set(person, settled);
+    await mine.finally(() => {
+      if (this.last.get(person) === settled) this.last.delete(person);
+    });
+  }
+}
+
+/** Remembers the newest ids, so that what the platform delivers twice is done once. */
+export class SeenBefore {
+  private readonly ids = new Set<string>();
+  private readonly most: number;
+
+  constructor(most: number) {
+    this.most = most;
+  }
+
+  /** True at the first call with this id. */
+  isNew(id: string): boolean {
+    if (this.ids.has(id)) return false;
+    this.ids.add(id);
+    const [oldest] = this.ids;
+    if (this.ids.size > this.most && oldest !== undefined) this.ids.delete(oldest);
+    return true;
+  }
+}

@@ -1,0 +1,133 @@
+/** A bot of ours on a stand-in for Discord, with a database of its own; and how people get through an interview with it. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect } from 'vitest';
+import { type Kept, openKept, partsOf } from '../../../src/discord.ts';
+import { loadFlows } from '../../../src/library.ts';
+import { commandsFor } from '../../../src/transport/discord/commands.ts';
+import { logTo } from '../../../src/transport/discord/log.ts';
+import { register, restFor } from '../../../src/transport/discord/registering.ts';
+import { type Running, runDiscord } from '../../../src/transport/discord/run.ts';
+import { type Answer, messageOf, modalOf } from '../../stand-in/answer.ts';
+import type { Person } from '../../stand-in/person.ts';
+import { openApiPath, Schemas } from '../../stand-in/schemas.ts';
+import type { SeenMessage } from '../../stand-in/seen.ts';
+import type { Settings } from '../../stand-in/settings.ts';
+import { type StandIn, startStandIn } from '../../stand-in/stand-in.ts';
+
+export const flows = loadFlows();
+
+export interface Circle {
+  readonly standIn: StandIn;
+  readonly data: string;
+  /** What is kept, as the bot sees it. */
+  readonly kept: Kept;
+  /** The lines of the log. */
+  readonly log: string[];
+  /** Stops the bot and starts another one on the same database. */
+  readonly restart: () => Promise<void>;
+  readonly stop: () => Promise<void>;
+}
+
+const DEFAULTS = { unit: null, terms: 'us' } as const;
+
+export async function circle(settings: Partial<Settings> = {}): Promise<Circle> {
+  const standIn = await startStandIn({
+    identify: { maxConcurrency: 1, bucketMs: 0, perDay: 1000 },
+    patienceMs: 6000,
+    ...settings,
+  });
+  const data = mkdtempSync(join(tmpdir(), 'easewright-discord-'));
+  const kept = openKept(data);
+  const log: string[] = [];
+  const start = async (): Promise<Running> => {
+    const parts = partsOf(DEFAULTS, flows, kept, logTo({ write: (line) => log.push(line) }));
+    const { api, token, appId: application } = standIn;
+    const shard = { id: 0, of: 1 };
+    const running = runDiscord(parts, { api, token, application, shard, identifyApart: 0, line: () => {} });
+    await running.ready;
+    return running;
+  };
+  await register(restFor(standIn.api, standIn.token), standIn.appId, commandsFor(flows));
+  let running = await start();
+  return {
+    standIn,
+    data,
+    kept,
+    log,
+    restart: async () => {
+      await running.stop();
+      running = await start();
+    },
+    stop: async () => {
+      await running.stop();
+      await standIn.close();
+      kept.close();
+      rmSync(data, { recursive: true, force: true });
+    },
+  };
+}
+
+/** What holds after every test: nothing was sent that the platform forbids, and nobody was called by name. */
+export function nothingForbidden({ standIn }: Circle): void {
+  expect(standIn.record.violations).toEqual([]);
+  expect(standIn.record.mentions).toEqual([]);
+  const path = openApiPath();
+  if (path !== undefined) expect(new Schemas(path).faults(standIn.record.requests)).toEqual([]);
+}
+
+/** The text as she reads it: marks of escape are not shown. */
+export function read(message: SeenMessage): string {
+  return message.text.replace(/\\([^0-9A-Za-z\s])/g, '$1');
+}
+
+/** Types an answer in the form and sends it off. */
+export async function type(person: Person, message: SeenMessage, text: string): Promise<SeenMessage> {
+  const form = modalOf(await person.press(message, 'Type my answer'));
+  return messageOf(await person.submit(form, { answer: text }));
+}
+
+export async function press(person: Person, message: SeenMessage, label: string): Promise<SeenMessage> {
+  return messageOf(await person.press(message, label));
+}
+
+/** Picks in the list whose hint begins so. */
+export async function pick(
+  person: Person,
+  message: SeenMessage,
+  hint: string,
+  ...labels: string[]
+): Promise<SeenMessage> {
+  const list = message.selects.find(({ placeholder }) => placeholder.startsWith(hint));
+  if (list === undefined) throw new Error(`there is no list '${hint}'`);
+  return messageOf(await person.select(message, list.customId, labels));
+}
+
+export async function command(
+  person: Person,
+  path: string,
+  values: Parameters<Person['command']>[1] = {},
+): Promise<SeenMessage> {
+  return messageOf(await person.command(path, values));
+}
+
+/** The id of the question that a message asks, as its controls carry it. */
+export function questionOf(message: SeenMessage): string | undefined {
+  const ids = message.buttons.flatMap(({ customId }) => (customId === undefined ? [] : [customId]));
+  return ids.find((id) => id.startsWith('1t|'))?.split('|')[2];
+}
+
+/** The interview that a message belongs to. */
+export function sessionOf(message: SeenMessage): string {
+  const id = message.buttons.find(({ customId }) => customId?.startsWith('1') === true)?.customId;
+  return id?.split('|')[1] ?? '';
+}
+
+/** The file of a plan, as text. */
+export function planFile(message: SeenMessage): string {
+  const file = message.files.find(({ name }) => name === 'plan.txt');
+  return new TextDecoder().decode(file?.bytes);
+}
+
+export type { Answer };
