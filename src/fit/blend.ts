@@ -24,6 +24,7 @@ export interface Passage {
   readonly rows: Rows;
   /** Or why these rows do not do, with what would. */
   readonly spacing: Spacing;
+  readonly workings: readonly WorkingLine[];
 }
 
 export interface Blended {
@@ -63,7 +64,7 @@ export function blend(pattern: Pattern, ask: BlendAsk): Blended | CannotBlend {
   return {
     kind: 'blended',
     size: joined(parts, armhole),
-    passages: [body, across].map((p) => p.passage),
+    passages: [body, { ...across, workings: [...armhole.workings, ...across.workings] }],
     capToFit: ask.sleeves !== ask.shoulders || ask.sleeves !== ask.bust,
     workings: [...armhole.workings, ...body.workings, ...across.workings],
   };
@@ -150,7 +151,7 @@ function inOrder(
 }
 
 /** From the hip's count to the bust's over the body above its hem. */
-function bodyPassage(pattern: Pattern, { bust, hip }: Parts) {
+function bodyPassage(pattern: Pattern, { bust, hip }: Parts): Passage {
   const { count, span } = pattern.gauge.rows;
   const all =
     bust.rows?.body !== undefined
@@ -189,12 +190,18 @@ function bodyPassage(pattern: Pattern, { bust, hip }: Parts) {
     order: 'grouped',
     stitchesPerCm: perCm(pattern.gauge.stitches.count / pattern.gauge.stitches.span),
   });
-  const passage: Passage = { between: 'hip and bust', from, to, rows: rows(above.result.value), spacing };
-  return { passage, workings: [above, ...(spacing.kind === 'spaced' ? spacing.workings : [])] };
+  return {
+    between: 'hip and bust',
+    from,
+    to,
+    rows: rows(above.result.value),
+    spacing,
+    workings: [above, ...(spacing.kind === 'spaced' ? spacing.workings : [])],
+  };
 }
 
 /** From the back after its bind-offs to the cross back, within the lower half of the armhole (common practice). */
-function armholePassage(pattern: Pattern, { shoulders }: Parts, armhole: Armhole) {
+function armholePassage(pattern: Pattern, { shoulders }: Parts, armhole: Armhole): Passage {
   const { count, span } = pattern.gauge.rows;
   const half = workOut(
     'rows of the lower half of the armhole',
@@ -229,14 +236,14 @@ function armholePassage(pattern: Pattern, { shoulders }: Parts, armhole: Armhole
     order: 'grouped',
     stitchesPerCm: perCm(pattern.gauge.stitches.count / pattern.gauge.stitches.span),
   });
-  const passage: Passage = {
+  return {
     between: 'underarm and cross back',
     from,
     to,
     rows: rows(half.result.value),
     spacing,
+    workings: [half, after, ...(spacing.kind === 'spaced' ? spacing.workings : [])],
   };
-  return { passage, workings: [half, after, ...(spacing.kind === 'spaced' ? spacing.workings : [])] };
 }
 
 function joined({ shoulders, bust, hip, sleeves }: Parts, armhole: Armhole): PatternSize {

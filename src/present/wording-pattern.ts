@@ -42,4 +42,29 @@ export const PATTERN_WORDING: Readonly<Record<(typeof PATTERN_PHRASES)[number], 
   'note: fit the cap anew': 'If the sleeve has a shaped cap, fit it anew to the armhole it is sewn into.',
   'note: space between these counts':
     'Where the pattern shapes from one of these counts to another, space the shaping over your own [rows].',
+  'summary: sizes joined':
+    'Size {shoulders} at the shoulders, size {bust} at the bust and size {hip} at the hips, with the ways between them spaced anew.',
+  'where: armholes': 'The armholes',
+  'where: all else': 'All else',
+  'pattern: follows the size': 'follow size {size} here.',
+  'pattern: follows the sizes': 'go from size {from} to size {to} here.',
+  'do: cast on at the underarms': 'Then cast on {count} at each underarm.',
+  'do: follow the shoulders': 'Armhole depth, shoulders and neck follow size {size}.',
+  'do: sleeves follow': 'The sleeves follow size {size}.',
+  'note: edging as printed':
+    'Work the edging as the pattern says, on this count. The rows here are those above or below it.',
+  'note: back and front apart':
+    'Back and front are knitted apart here, back and forth. The first row is a right-side row.',
+  'note: front armholes alike': 'Shape the armholes of the front the same way.',
+  'note: joined at the pattern’s gauge':
+    'This holds at the [gauge] of the pattern. If yours differs, work these counts out for your own first.',
+  'cannot: counts of a size missing': 'Size {size} lacks the stitches at: {places}.',
+  'cannot: a waist lies between':
+    'The pattern draws the body in at the waist, and between two sizes its height is not known.',
+  'cannot: shoulders wider than the back':
+    'The back above the armholes has {across}, and below them only {back}. There is nothing to lose on the way.',
+  'instead: one size for bust and hips':
+    'Take one size for bust and hips, and change the waist in a chapter of its own.',
+  'instead: smaller shoulders': 'Take a smaller size at the shoulders.',
+  'instead: a size with a wider back': 'These sizes have a back that is wide enough at the bust: {sizes}.',
 };
