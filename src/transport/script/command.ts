@@ -1,6 +1,7 @@
 /** The `fit` command: lists flows, prints a flow's questions, or answers flows from a file. */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import type { Plan } from '../../fit/plan.ts';
 import type { CompiledFlow, Flows } from '../../flow/compile.ts';
 import type { Wording } from '../contract.ts';
 import { AnswerFileFault, readScripts } from './files.ts';
@@ -13,18 +14,23 @@ export interface CommandSurroundings {
   readonly wording: Wording;
   readonly out: (text: string) => void;
   readonly error: (text: string) => void;
+  /** Keeps a plan's pictures and its sheet as files, and gives the names of the files. */
+  readonly keep: (
+    plan: Plan,
+    files: { picture?: string | undefined; sheet?: string | undefined },
+  ) => Promise<readonly string[]>;
 }
 
 const USAGE = `Use it like this:
   npm run -s fit -- --flows
   npm run -s fit -- --flow ID --questions
-  npm run -s fit -- --flow ID --answers FILE [--json]
+  npm run -s fit -- --flow ID --answers FILE [--json] [--picture FILE.png] [--sheet FILE.pdf]
 FILE is YAML or JSON: question ids with what a person would type.
 Exit code 0: a plan. 2: an answer was refused. 3: questions are open. 4: it cannot be planned. 1: a fault.
 `;
 
 /** Runs the command and returns its exit code. */
-export function runCommand(args: readonly string[], around: CommandSurroundings): number {
+export async function runCommand(args: readonly string[], around: CommandSurroundings): Promise<number> {
   const parsed = readArgs(args);
   if (typeof parsed === 'string') return complain(around, `${parsed}\n${USAGE}`);
   if (parsed.flows === true) {
@@ -44,7 +50,7 @@ export function runCommand(args: readonly string[], around: CommandSurroundings)
     return EXIT.plan;
   }
   if (parsed.answers === undefined) return complain(around, USAGE);
-  return answerAll(flow, parsed.answers, parsed.json === true, around);
+  return answerAll(flow, parsed.answers, parsed, around);
 }
 
 function readArgs(args: readonly string[]) {
@@ -57,6 +63,8 @@ function readArgs(args: readonly string[]) {
         questions: { type: 'boolean' },
         answers: { type: 'string' },
         json: { type: 'boolean' },
+        picture: { type: 'string' },
+        sheet: { type: 'string' },
       },
     }).values;
   } catch (error) {
@@ -78,7 +86,18 @@ function questionsOf(flow: CompiledFlow) {
   }));
 }
 
-function answerAll(flow: CompiledFlow, file: string, json: boolean, around: CommandSurroundings): number {
+interface Wanted {
+  readonly json?: boolean | undefined;
+  readonly picture?: string | undefined;
+  readonly sheet?: string | undefined;
+}
+
+async function answerAll(
+  flow: CompiledFlow,
+  file: string,
+  wanted: Wanted,
+  around: CommandSurroundings,
+): Promise<number> {
   let scripts: ReturnType<typeof readScripts>;
   try {
     scripts = readScripts(readFileSync(file === '-' ? 0 : file, 'utf8'), file);
@@ -89,7 +108,7 @@ function answerAll(flow: CompiledFlow, file: string, json: boolean, around: Comm
   }
   const results = scripts.map((script) => runScript(flow, script));
   const [only] = results;
-  if (only !== undefined && results.length === 1) return tell(only, json, around);
+  if (only !== undefined && results.length === 1) return await tellOne(only, wanted, around);
   for (const result of results) around.out(`${JSON.stringify(asData(result))}\n`);
   const codes = results.map(exitCode);
   return [EXIT.refused, EXIT.open, EXIT.cannot].find((code) => codes.includes(code)) ?? EXIT.plan;
@@ -97,6 +116,18 @@ function answerAll(flow: CompiledFlow, file: string, json: boolean, around: Comm
 
 function isFileTrouble(error: unknown): error is NodeJS.ErrnoException {
   return error instanceof Error && 'code' in error && typeof error.code === 'string';
+}
+
+async function tellOne(result: ScriptResult, wanted: Wanted, around: CommandSurroundings): Promise<number> {
+  const code = tell(result, wanted.json === true, around);
+  if (result.result !== 'outcome' || result.outcome.kind !== 'plan') return code;
+  try {
+    for (const file of await around.keep(result.outcome.plan, wanted)) around.error(`Written: ${file}\n`);
+    return code;
+  } catch (error) {
+    if (isFileTrouble(error)) return complain(around, `${error.message}\n`);
+    throw error;
+  }
 }
 
 function tell(result: ScriptResult, json: boolean, { out, error, wording }: CommandSurroundings): number {
