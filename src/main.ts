@@ -18,11 +18,16 @@ try {
 
 async function runFit(): Promise<void> {
   const { runCommand } = await import('./transport/script/command.ts');
-  process.exitCode = runCommand(args, {
+  process.exitCode = await runCommand(args, {
     flows: loadFlows(),
     wording: (outcome, workings) => outcomeText(outcome, { dialect: 'us', workings }),
     out: (text) => process.stdout.write(text),
     error: (text) => process.stderr.write(text),
+    keep: async (plan, files) => {
+      if (files.picture === undefined && files.sheet === undefined) return [];
+      const { keepFiles } = await import('./keep.ts');
+      return keepFiles(plan, files, 'us', new Date().toISOString().slice(0, 10));
+    },
   });
 }
 
