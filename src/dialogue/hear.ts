@@ -73,6 +73,7 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
     case 'size': {
       const labels = offered().flatMap(({ value }) => (value.kind === 'size' ? [value.label] : []));
       const choices = labels.map((label) => ({ id: label, label, hear: [`size ${label}`] }));
+      if (choices.length === 0) return refused('no such choice', NO_SIZES);
       return as(readChoice(text, choices), (label) => ({ kind: 'size', label }));
     }
     case 'multiple':
@@ -95,6 +96,9 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
       return question.kind satisfies never;
   }
 }
+
+/** Where the pattern's sizes were left out there is none to pick. */
+const NO_SIZES = { what: "the pattern's sizes first; you can go on without them", example: "I don't know" };
 
 /** The row as it is stored: in centimetres, with the unit that was typed and the labels, where there were any. */
 function sizesValue({ lengths, labels }: LengthRow, own: LengthUnit | undefined): Value {

@@ -72,7 +72,7 @@ const PHRASES: readonly (readonly [RegExp, string])[] = [
   [/\btwice\b|\bzweimal\b/g, ' 2 TIMES '],
 ];
 
-const MARKS: Readonly<Record<string, Mark>> = Object.fromEntries(
+const MARKS: ReadonlyMap<string, Mark> = new Map(
   (
     [
       ['next', 'next nächsten nächste nächster'],
@@ -100,7 +100,7 @@ const MARKS: Readonly<Record<string, Mark>> = Object.fromEntries(
       ['[', '[ ( {'],
       [']', '] ) }'],
     ] as const
-  ).flatMap(([mark, words]) => words.split(' ').map((word) => [word, mark])),
+  ).flatMap(([mark, words]) => words.split(' ').map((word) => [word, mark] as const)),
 );
 
 /** Words without weight for the sum. */
@@ -121,7 +121,7 @@ export function tokens(text: string): readonly Token[] {
   for (const [phrase, word] of PHRASES) plain = plain.replace(phrase, word);
   const words = plain.toLowerCase().match(/\d+(?:th|nd)|\d+|[a-zäöüß1]+|[^\s\w]/g) ?? [];
   return words.flatMap((word): Token[] => {
-    const mark = MARKS[word];
+    const mark = MARKS.get(word);
     if (mark !== undefined) return [{ kind: 'mark', mark }];
     if (FILLERS.has(word)) return [];
     if (/^\d{4,}/.test(word)) return [{ kind: 'unknown', word }];

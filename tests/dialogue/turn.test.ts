@@ -117,6 +117,14 @@ describe('a turn', () => {
     expect(talk.say('skip').at).toBe('swatch_rows_2');
   });
 
+  it('names a way on where there is no size to pick, for the pattern’s sizes were left out', () => {
+    const talk = start('whole').say('in', 'my own');
+    while (talk.at !== 'size') talk.say('skip');
+    expect(talk.say('4').text).toContain("I need the pattern's sizes first");
+    expect(talk.text).toContain("For example: I don't know");
+    expect(talk.say("I don't know").at).toBe('wishes');
+  });
+
   it('refuses what is no answer, with an example', () => {
     const talk = start('body').say('cm', 'women', 'quite wide');
     expect(talk.text).toMatch(/For example: \S+/);

@@ -195,6 +195,11 @@ describe('whatever is typed', () => {
     );
   });
 
+  it('does not take a word of its own language for one of the trade’s', () => {
+    for (const text of ['constructor', 'toString', '__proto__', 'hasOwnProperty every 6th row'])
+      expect(readShapingLine({ text })).toMatchObject({ kind: 'cannot read', reason: 'word not known' });
+  });
+
   it('is text of any kind', () => {
     fc.assert(
       fc.property(fc.string(), (text) => ['read', 'cannot read'].includes(readShapingLine({ text }).kind)),
