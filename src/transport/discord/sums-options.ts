@@ -20,25 +20,23 @@ export interface SumOption {
 /** More questions than this are an interview. */
 const MOST_QUESTIONS = 6;
 
-/**
- * Flows of few questions, none of them about a body: the answer may be seen by all. No question of theirs depends on
- * another's answer.
- */
+/** Flows of few questions, none of them about a body: the answer may be seen by all. */
 export function sumFlows(flows: Flows): CompiledFlow[] {
   return [...flows.values()].filter(
-    ({ stops, questions }) =>
+    ({ questions }) =>
       questions.size <= MOST_QUESTIONS &&
-      stops.every(({ when, question }) => when === undefined && question.measurement === undefined),
+      [...questions.values()].every(({ measurement }) => measurement === undefined),
   );
 }
 
-/** Required ones first. A question that the plan cannot do without is required. */
-export function sumOptions({ questions }: CompiledFlow): SumOption[] {
+/** Required ones first: those that are always asked, and that nothing can stand in for. */
+export function sumOptions({ questions, stops }: CompiledFlow): SumOption[] {
+  const always = new Set(stops.flatMap(({ id, when }) => (when === undefined ? [id] : [])));
   const made = [...questions].map(([id, question]) => ({
     id,
     question,
     name: nameOf(question.short),
-    required: 'waits' in question.unknown,
+    required: always.has(id) && 'waits' in question.unknown,
   }));
   return made.sort((a, b) => Number(b.required) - Number(a.required));
 }
