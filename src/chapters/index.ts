@@ -1,5 +1,6 @@
 /** The names that flow files may use, with what they stand for. */
 import type { Calculations } from '../flow/calculations.ts';
+import { armholeResult } from './armhole.ts';
 import { blendResult } from './blend.ts';
 import { bodyResult, easeResult } from './body.ts';
 import { bustResult } from './bust.ts';
@@ -31,6 +32,7 @@ export const CALCULATIONS: Calculations = {
     whole: wholeResult,
     spread: spreadResult,
     hem: hemResult,
+    armhole: armholeResult,
     front_neck: frontNeckResult,
     bust: bustResult,
     shoulder: shoulderResult,

@@ -14,6 +14,11 @@ export const topSuggestions = (all: () => Suggestions): Suggestions => ({
     if (count === undefined || gauge === undefined) return [];
     return [lengthOn(sheet, cm(count / gauge.stitches.perCm), "the pattern's")];
   },
+  'set in': fixedChoice('set_in', 'a common way'),
+  'armhole of the pattern': (sheet) => {
+    const depth = valueGiven(sheet.answers, 'p_armhole', 'length');
+    return depth === undefined ? [] : [{ value: depth, from: "the pattern's" }];
+  },
   'neck depth of the pattern': (sheet) => {
     const depth = valueGiven(sheet.answers, 'p_neck_depth', 'length');
     return depth === undefined ? [] : [{ value: depth, from: "the pattern's" }];

@@ -41,6 +41,7 @@ export const TOP_PHRASES = [
   'do: row 1 is the first bind-off',
   'do: like the back',
   'do: front neck begins above the underarm',
+  'do: front neck begins above the marker',
   'do: mark the underarm',
   'do: cap begins as the armhole',
   'do: sleeve top has',

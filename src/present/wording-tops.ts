@@ -37,7 +37,7 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'way: deeper neck': 'A deeper neck, {depth}.',
   'way: narrower neck': 'A narrower neck, {width}.',
 
-  'summary: armhole': 'Armholes {depth} deep, with the sleeve top worked out to fit.',
+  'summary: armhole': 'Armholes of another depth, with the top of the sleeve worked out to fit them.',
   'where: armhole': 'The armhole of the back',
   'where: armhole of the front': 'The armhole of the front',
   'where: straight armhole': 'The armhole, straight up',
@@ -47,6 +47,7 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'do: row 1 is the first bind-off': 'Row 1 is the right-side row that begins the armhole.',
   'do: like the back': 'Shape the armhole like that of the back.',
   'do: front neck begins above the underarm': 'The front neck begins {rows} above the first bind-off.',
+  'do: front neck begins above the marker': 'The front neck begins {rows} above the markers.',
   'do: mark the underarm':
     'Hang a marker at each edge where the armhole begins. Work {rows} ({height}) straight up from there to the shoulder.',
   'do: cap begins as the armhole': 'Begin the cap with the same bind-offs as the armhole.',

@@ -1,0 +1,73 @@
+/** The armhole chapter: another depth, and the sleeve's top that belongs to it. */
+import { changeDepth, type DropAsk, type SetInAsk } from '../fit/armhole-depth.ts';
+import { type ArmholePlan, armholePart } from '../fit/armhole-steps.ts';
+import { easedWidth } from '../fit/ease.ts';
+import { ANY_COUNT } from '../fit/gauge.ts';
+import { type Outcome, phrase } from '../fit/plan.ts';
+import { type Cm, cm } from '../fit/units.ts';
+import type { Sheet } from '../flow/calculations.ts';
+import type { Altered } from './alterations.ts';
+import { fitOf } from './body-known.ts';
+import { SEAM_STITCHES } from './figures.ts';
+import { type Ledger, ledger, take, takeChoice, takeLength, takeStitches, waitFor } from './ledger.ts';
+import { outcomeOf } from './make-plan.ts';
+import { ownGauge } from './own-gauge.ts';
+import { SUGGESTIONS } from './suggestions.ts';
+
+export function armholeResult(sheet: Sheet): Outcome {
+  const book = ledger(sheet, SUGGESTIONS);
+  return outcomeOf(book, armholeAltered(book), [phrase('summary: armhole')]);
+}
+
+export function armholeAltered(book: Ledger): Altered {
+  const drop = takeChoice(book, 'armhole_top') === 'drop';
+  const [printed, wanted] = [takeLength(book, 'p_armhole'), takeLength(book, 'armhole_wanted')];
+  if (wanted === undefined) waitFor(book, 'armhole_wanted', 'The armhole waits for it.');
+  const neck = takeLength(book, 'p_neck_depth');
+  const gauge = ownGauge(book, 'flat');
+  if (printed === undefined || wanted === undefined || gauge === undefined) return undefined;
+  const ask = drop ? dropAsk(book, printed) : setInAsk(book, printed);
+  if (ask === undefined) return undefined;
+  const plan: ArmholePlan = {
+    gauge,
+    edge: SEAM_STITCHES,
+    printed,
+    neckKnown: neck !== undefined,
+  };
+  return armholePart(changed(ask, wanted, neck ?? cm(0)), plan);
+}
+
+/** Where the usual shape does not fit the pattern's own depth, the new depth stands by itself. */
+function changed(ask: SetInAsk | DropAsk, to: Cm, neck: Cm) {
+  const found = changeDepth(ask, to, neck);
+  if (found.kind !== 'cannot') return found;
+  if (ask.construction === 'drop shoulder')
+    return changeDepth({ ...ask, shoulder: { ...ask.shoulder, depth: to } }, to, neck);
+  const there = { ...ask, front: { ...ask.front, depth: to }, back: { ...ask.back, depth: to } };
+  return changeDepth(there, to, neck);
+}
+
+/** Front and back alike, shaped in the usual way from the pattern's counts. */
+function setInAsk(book: Ledger, depth: Cm): SetInAsk | undefined {
+  const gauge = ownGauge(book, 'flat');
+  const [bust, crossBack] = [takeStitches(book, 'p_back'), takeStitches(book, 'p_cross')];
+  const [bindOff, upperArm] = [takeStitches(book, 'p_bind_off'), takeStitches(book, 'p_upper_arm')];
+  if (gauge === undefined || bust === undefined || crossBack === undefined || upperArm === undefined)
+    return undefined;
+  const one = { bust, crossBack, depth, gauge, ...(bindOff === undefined ? {} : { bindOffs: [bindOff] }) };
+  return { construction: 'set-in', front: one, back: one, sleeve: { upperArm, gauge } };
+}
+
+function dropAsk(book: Ledger, depth: Cm): DropAsk | undefined {
+  const gauge = ownGauge(book, 'flat');
+  const [back, crossBack] = [takeLength(book, 'back_width'), takeLength(book, 'cross_back')];
+  const arm = takeLength(book, 'upper_arm');
+  take(book, 'fit', 'choice');
+  if (gauge === undefined || back === undefined || crossBack === undefined || arm === undefined)
+    return undefined;
+  const upperArm = cm(easedWidth('upper arm', arm, fitOf(book.sheet)).result.value);
+  return {
+    construction: 'drop shoulder',
+    shoulder: { depth, back, crossBack, upperArm, body: gauge, sleeve: gauge, rule: ANY_COUNT },
+  };
+}
