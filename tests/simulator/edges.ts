@@ -1,7 +1,7 @@
 /** Knits edge events on a needle, row by row; a bind-off at the edge where its row does not begin throws. */
 import { Needle } from './needle.ts';
 
-interface Event {
+export interface Event {
   readonly row: number;
   readonly edge: 'right' | 'left' | 'both';
   readonly by: 'bind off' | 'decrease' | 'increase';
@@ -11,7 +11,11 @@ interface Event {
 
 /** A flat needle after so many rows of a section that begins with `count` stitches; every stated count is checked. */
 export function knitEdges(count: number, events: readonly Event[], rows: number): Needle {
-  const needle = Needle.castOn(count, 'flat');
+  return knitEdgesOn(Needle.castOn(count, 'flat'), events, rows);
+}
+
+/** The same on a needle that holds a piece already, with a right-side row to come. */
+export function knitEdgesOn(needle: Needle, events: readonly Event[], rows: number): Needle {
   for (let row = 1; row <= rows; row++)
     knitRow(
       needle,
@@ -20,6 +24,21 @@ export function knitEdges(count: number, events: readonly Event[], rows: number)
   if (events.some((event) => event.row > rows || event.row < 1))
     throw new Error('an event lies outside the section');
   return needle;
+}
+
+/** The right edge from corner to corner, in centimetres, by plain geometry. */
+export function edgeOf(
+  events: readonly Event[],
+  rows: number,
+  stitchesPerCm: number,
+  rowsPerCm: number,
+): number {
+  let [length, below] = [0, 0];
+  for (const event of events.filter((e) => e.edge !== 'left')) {
+    length += Math.hypot(event.change / stitchesPerCm, (event.row - 1 - below) / rowsPerCm);
+    below = event.row - 1;
+  }
+  return length + (rows - below) / rowsPerCm;
 }
 
 function knitRow(needle: Needle, events: readonly Event[]): void {

@@ -1,0 +1,43 @@
+/** Runs campaigns and keeps account of what was met in them. */
+import fc from 'fast-check';
+import { loadFlows } from '../../src/library.ts';
+import type { Budget } from './budget.ts';
+import { knitGarment } from './garment.ts';
+import { sweaters } from './sweaters.ts';
+import { Walk } from './walk.ts';
+
+/** How often each kind of thing was met. Throws, with the smallest garment that shows it, where a figure does not hold. */
+export function garmentCampaign({ runs, seed }: Budget): ReadonlyMap<string, number> {
+  const met = new Map<string, number>();
+  fc.assert(
+    fc.property(sweaters, (sweater) => {
+      const findings = knitGarment(sweater);
+      for (const [what, times] of findings.met) met.set(what, (met.get(what) ?? 0) + times);
+      if (findings.faults.length > 0) throw new Error(findings.faults.join('\n'));
+    }),
+    { numRuns: runs, seed },
+  );
+  return met;
+}
+
+/** Walks through every flow in turn, each from a seed of its own, which is named where a walk goes wrong. */
+export function walkCampaign({ runs, seed }: Budget): ReadonlyMap<string, number> {
+  const flows = [...loadFlows().values()];
+  const met = new Map<string, number>();
+  for (let i = 0; i < runs; i++) {
+    const flow = flows[i % flows.length];
+    if (flow === undefined) throw new Error('there is no flow to walk');
+    const walk = new Walk(flow);
+    try {
+      walk.go(seed + i, 30);
+    } catch (error) {
+      const said = walk.said.slice(-12).join('\n  ');
+      throw new Error(
+        `flow '${flow.file.id}', walk ${i} from seed ${seed}, after\n  ${said}\n${String(error)}`,
+        { cause: error },
+      );
+    }
+    for (const [what, times] of walk.met) met.set(what, (met.get(what) ?? 0) + times);
+  }
+  return met;
+}
