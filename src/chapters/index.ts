@@ -1,6 +1,7 @@
 /** The names that flow files may use, with what they stand for. */
 import type { Calculations } from '../flow/calculations.ts';
 import { armholeResult } from './armhole.ts';
+import { buttonsResult, pickupResult } from './bands.ts';
 import { blendResult } from './blend.ts';
 import { bodyResult, easeResult } from './body.ts';
 import { bustResult } from './bust.ts';
@@ -19,6 +20,7 @@ import { stitchesResult } from './stitches.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 import { swatchResult } from './swatch.ts';
 import { lengthResult, sleeveResult, waistResult, wholeResult } from './whole.ts';
+import { yarnResult } from './yarn.ts';
 
 export const CALCULATIONS: Calculations = {
   results: {
@@ -39,6 +41,9 @@ export const CALCULATIONS: Calculations = {
     back_neck: backNeckResult,
     spacing: spacingResult,
     recheck: recheckResult,
+    pickup: pickupResult,
+    buttons: buttonsResult,
+    yarn: yarnResult,
     blend: blendResult,
     regauge: regaugeResult,
     checking: checkingResult,

@@ -2,11 +2,13 @@
  * The plan: a numbered list in the order of knitting, as a value. Text, pictures and sheets are made from it.
  * Words are left to `present`; a plan holds phrases by name with the quantities that go into them.
  */
+import type { ButtonAsk, ButtonsPlaced } from './buttons.ts';
 import type { ContradictionCode } from './contradiction.ts';
 import type { EdgeEvent } from './edge-shaping.ts';
 import type { Range } from './gauge.ts';
 import type { Piece } from './outline.ts';
 import type { PhraseName } from './phrases.ts';
+import type { PickedUp } from './pickup.ts';
 import type { RaglanShape } from './raglan-shape.ts';
 import type { Measure } from './recheck-measures.ts';
 import type { CountFigure } from './regauge-counts.ts';
@@ -100,6 +102,16 @@ export type Instruction =
       /** Stitches to bind off at each underarm, and to decrease after that on each side of the back. */
       readonly armhole: { readonly boundOff: Stitches; readonly decreased: Stitches } | null;
     }
+  /** Along so many rows of an edge: in turn `pick` stitches in as many rows, then what lies between. */
+  | ({ readonly do: 'pick up'; readonly stitches: Stitches; readonly rows: Rows } & Pick<
+      PickedUp,
+      'ratio' | 'between' | 'runs'
+    >)
+  /** Along a band, counted from the end where it is begun. */
+  | ({ readonly do: 'place buttonholes'; readonly unit: ButtonAsk['unit']; readonly length: number } & Pick<
+      ButtonsPlaced,
+      'holes' | 'gaps'
+    >)
   | { readonly do: 'compare measures'; readonly measures: readonly Measure[] }
   | { readonly do: 'compare sizes'; readonly sizes: readonly ComparedSize[] }
   | { readonly do: 'compare fits'; readonly fits: readonly ComparedFit[] }

@@ -113,7 +113,7 @@ export function replaceBalls(
     'a * b',
     {
       a: quantity('balls of the pattern', balls, 'times'),
-      b: quantity('metres of one', pattern.metres, 'm'),
+      b: quantity('length of one', pattern.metres, 'm'),
     },
     { unit: 'm' },
   );

@@ -12,6 +12,7 @@ import type {
 } from '../fit/plan.ts';
 import { cm, formatDecimal, formatLength } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
+import { wordButtonholes, wordPickUp } from './band-words.ts';
 import { wordContradiction } from './contradiction-words.ts';
 import { wordCounts } from './count-words.ts';
 import { wordDivided, wordEdgeRows, wordEdges } from './edge-words.ts';
@@ -118,6 +119,10 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
       return wordContradiction(instruction, voice);
     case 'compare counts':
       return wordCounts(instruction, voice).map((line) => `\n   - ${line}`);
+    case 'pick up':
+      return wordPickUp(instruction);
+    case 'place buttonholes':
+      return wordButtonholes(instruction);
     case 'compare measures':
       return instruction.measures.map((measure) => `\n   - ${wordMeasure(measure, voice)}`);
     case 'compare sizes':

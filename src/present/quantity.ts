@@ -2,6 +2,7 @@
 import { CM_PER, type Cm, formatDecimal, formatTape, type LengthUnit } from '../fit/units.ts';
 import type { Worked } from '../fit/words.ts';
 import type { Quantity, QuantityUnit } from '../fit/working.ts';
+import { METRES_PER_YARD } from '../fit/yarn.ts';
 
 export interface Reader {
   readonly unit: LengthUnit;
@@ -32,8 +33,9 @@ export function formatQuantity(q: Quantity, reader: Reader): string {
     case '/cm':
       return `${formatNumber(q, reader)} per ${reader.unit}`;
     case 'g':
+      return `${formatNumber(q, reader)} g`;
     case 'm':
-      return `${formatNumber(q, reader)} ${q.unit}`;
+      return `${formatNumber(q, reader)} ${reader.unit === 'in' ? 'yd' : 'm'}`;
     case 'times':
     case 'ratio':
       return formatNumber(q, reader);
@@ -62,8 +64,10 @@ export function inUnit(value: number, of: QuantityUnit, unit: LengthUnit): numbe
       return value * factor;
     case 'g/cm²':
       return value * factor ** 2;
-    case 'g':
     case 'm':
+      // Yarn is sold by the yard where cloth is measured in inches.
+      return unit === 'in' ? value / METRES_PER_YARD : value;
+    case 'g':
     case 'stitches':
     case 'rows':
     case 'times':

@@ -4,6 +4,7 @@ import type { PhraseName } from '../fit/phrases.ts';
 import type { Phrase } from '../fit/plan.ts';
 import { formatNumber, formatQuantity, type Reader } from './quantity.ts';
 import { type Dialect, inDialect } from './terms.ts';
+import { FINISHING_WORDING } from './wording-finishing.ts';
 import { PATTERN_WORDING } from './wording-pattern.ts';
 import { RECHECK_WORDING } from './wording-recheck.ts';
 import { TOP_WORDING } from './wording-tops.ts';
@@ -14,6 +15,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   ...TOP_WORDING,
   ...RECHECK_WORDING,
   ...PATTERN_WORDING,
+  ...FINISHING_WORDING,
   'summary: gauge': 'Planned for your [gauge] of {stitches} and {rows}.',
   'summary: measurements': 'These are the measurements, with tables standing in where you did not know.',
   'summary: ease': 'What each fit measures on a bust of {bust}.',

@@ -120,6 +120,8 @@ function numbersOf(instruction: Instruction): number[] {
       ]);
     case 'work row':
       return written(instruction.row);
+    case 'place buttonholes':
+      return instruction.holes.flatMap((h) => [h.from, h.to]);
     case 'short rows':
       return instruction.wedge.turns.map((turn) => turn.row);
     case 'shape edges':

@@ -1,0 +1,68 @@
+/** The yarn chapter: another yarn for the pattern's, a sweater from a swatch, or the rest of a ball. */
+import { type Outcome, phrase } from '../fit/plan.ts';
+import { quantity, workOut } from '../fit/working.ts';
+import { replaceBalls, USUAL_MARGIN, yarnFromSwatch } from '../fit/yarn.ts';
+import { sweaterArea } from '../fit/yarn-garment.ts';
+import { rowsLeft } from '../fit/yarn-left.ts';
+import { rowsLeftPart, yarnPart } from '../fit/yarn-steps.ts';
+import type { Sheet } from '../flow/calculations.ts';
+import { type Ledger, ledger, take, takeChoice, takeLength, takeRows } from './ledger.ts';
+import { missing, planOf } from './make-plan.ts';
+import { SUGGESTIONS } from './suggestions.ts';
+
+/** A row is kept back for the bind-off (common practice). */
+const KEPT_BACK = 1;
+
+export function yarnResult(sheet: Sheet): Outcome {
+  const book = ledger(sheet, SUGGESTIONS);
+  switch (takeChoice(book, 'yarn_wish')) {
+    case 'swatch':
+      return fromSwatch(book);
+    case 'left':
+      return fromRest(book);
+    default:
+      return fromPattern(book);
+  }
+}
+
+function fromPattern(book: Ledger): Outcome {
+  const balls = take(book, 'yarn_balls', 'number')?.count;
+  const theirs = take(book, 'yarn_band', 'yarn length')?.metres;
+  const own = take(book, 'yarn_own_band', 'yarn length')?.metres;
+  if (balls === undefined || theirs === undefined || own === undefined) return missing(book);
+  const need = replaceBalls(balls, { metres: theirs }, { metres: own }, USUAL_MARGIN);
+  return planOf(book, [phrase('summary: yarn')], [yarnPart(need, [], [])]);
+}
+
+function fromSwatch(book: Ledger): Outcome {
+  const grams = take(book, 'yarn_swatch', 'yarn weight')?.grams;
+  const [width, height] = [takeLength(book, 'yarn_swatch_width'), takeLength(book, 'yarn_swatch_height')];
+  const [bust, length] = [takeLength(book, 'yarn_around'), takeLength(book, 'yarn_long')];
+  const [upperArm, wrist] = [takeLength(book, 'yarn_upper_arm'), takeLength(book, 'yarn_wrist')];
+  const sleeve = takeLength(book, 'sleeve_length');
+  const ball = take(book, 'yarn_ball', 'yarn weight')?.grams;
+  if (grams === undefined || width === undefined || height === undefined) return missing(book);
+  if (bust === undefined || length === undefined || upperArm === undefined) return missing(book);
+  if (wrist === undefined || sleeve === undefined) return missing(book);
+  const area = sweaterArea({ bust, length, upperArm, wrist, sleeve });
+  const swatch = { amount: { value: grams, unit: 'g' as const }, width, height };
+  const need = yarnFromSwatch(area.area, swatch, ball === undefined ? {} : { grams: ball }, USUAL_MARGIN);
+  const rough = [phrase('note: area is reckoned roughly')];
+  return planOf(book, [phrase('summary: yarn')], [yarnPart(need, area.workings, rough)]);
+}
+
+function fromRest(book: Ledger): Outcome {
+  const left = take(book, 'yarn_left', 'yarn weight')?.grams;
+  const used = take(book, 'yarn_used', 'yarn weight')?.grams;
+  const [rows, wanted] = [takeRows(book, 'yarn_used_rows'), takeRows(book, 'yarn_rows')];
+  if (left === undefined || used === undefined || rows === undefined || wanted === undefined)
+    return missing(book);
+  const perRow = workOut(
+    'yarn a row takes',
+    'a / b',
+    { a: quantity('yarn used', used, 'g'), b: quantity('rows', rows, 'rows') },
+    { unit: 'g' },
+  );
+  const told = rowsLeftPart(rowsLeft('g', left, perRow.exact, KEPT_BACK), wanted, perRow);
+  return planOf(book, [phrase(told.lasts ? 'summary: yarn lasts' : 'summary: yarn runs short')], [told.part]);
+}

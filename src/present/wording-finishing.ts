@@ -1,0 +1,40 @@
+/** The wording of the sentences about bands, buttons and yarn. */
+import type { FINISHING_PHRASES } from '../fit/phrases-finishing.ts';
+
+export const FINISHING_WORDING: Readonly<Record<(typeof FINISHING_PHRASES)[number], string>> = {
+  'summary: picked up': 'A band of {count} along your edge.',
+  'where: the band': 'The stitches of the band',
+  'check: band as long as the edge':
+    'the edge is {edge} long, and the band must lie along it without pulling or waving.',
+  'note: the ratio alone': 'The rule of thumb alone would give {count}: the exact count is used here.',
+  'note: sloping edges take more':
+    'This is for a straight edge. A sloping one is longer than its rows, so pick up a few more there, about four in five where a straight one takes three in four.',
+  'note: one in each bound-off stitch':
+    'Along stitches that were [bound off] or cast on, pick up one in each.',
+  'summary: buttonholes': 'Places for {count#} buttonholes.',
+  'where: the buttonholes': 'The buttonholes',
+  'note: gaps alike': 'Between two buttonholes lie {gap}.',
+  'note: gaps nearly alike': 'Between two buttonholes lie {gap}, and one more in {longer#} of the gaps.',
+  'cannot: no room for buttonholes':
+    'The band has {length}, and {count#} buttonholes with their ends and a gap between each two need at least {needed}.',
+  'instead: fewer buttons': 'At most {most#} go in.',
+  'instead: a longer band': 'Make the band {needed} long.',
+  'summary: yarn': 'Yarn for the sweater, in whole balls.',
+  'where: the yarn': 'The yarn',
+  'do: yarn it takes': 'It takes about {amount}, and {more} with a margin.',
+  'do: yarn it takes bare': 'It takes about {amount}. A margin comes on top.',
+  'do: balls to buy': 'Balls to buy: {balls#}.',
+  'note: margin of yarn': 'A tenth is added for joins, seams and second tries: common practice.',
+  'note: same dye lot': 'Buy all of one dye lot. Shops often take whole balls back.',
+  'note: area is reckoned roughly':
+    'The area is reckoned from a straight body and two tapered sleeves. Cables, bands and collars take more.',
+  'summary: yarn lasts': 'The yarn lasts.',
+  'summary: yarn runs short': 'The yarn runs short.',
+  'do: rows that it gives': 'The yarn that is left gives {rows}, with one kept back to [bind off].',
+  'do: it lasts': 'You need {wanted}, so {over} can be added.',
+  'do: it runs short':
+    'You need {wanted}: {short} cannot be had, and about {amount} more would be wanted for them.',
+  'note: a row kept back':
+    'Weigh again after a few rows. Scales that show whole grams are off by a row or more near the end.',
+  'note: wider rows take more': 'Where the piece grows wider, each row takes more.',
+};
