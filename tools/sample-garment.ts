@@ -51,7 +51,7 @@ function made<T extends { readonly kind: string }, K extends T['kind']>(
   return found as Extract<T, { kind: K }>;
 }
 
-function sampleArmhole(): Armhole {
+export function sampleArmhole(): Armhole {
   const gauge = sampleGauge('flat');
   return made(
     'armhole',

@@ -4,7 +4,7 @@ import { picturesOfStep, schematicsOf } from './pictures/of-plan.ts';
 import type { Picture } from './pictures/picture.ts';
 import type { Dialect } from './terms.ts';
 
-export { MEASURED, type Measured, measuringPicture } from './measuring/measuring.ts';
+export { MEASURED, type Measured, measuredBy, measuringPicture } from './measuring/measuring.ts';
 export type { Picture } from './pictures/picture.ts';
 export { render } from './render/render.ts';
 export { measuringSheet, sumsSheet } from './sheets/blank-sheets.ts';

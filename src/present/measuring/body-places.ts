@@ -1,83 +1,16 @@
 /** Where the tape lies on a body: around it, and along it. Alternatives are the words that the interview shows too. */
 import type { Measurement } from '../../fit/words.ts';
-import { area, box, line, named, type Point, placed, point, rectangle, type Shape } from '../draw/drawing.ts';
-import { smooth, tape, tapeAround } from './curve.ts';
-import { FRONT, SIDE, sideFigure, trunkFigure } from './figure.ts';
+import { box, line, placed, point, rectangle, type Shape } from '../draw/drawing.ts';
+import { tape, tapeAround } from './curve.ts';
+import { FRONT, SIDE, sideFigure } from './figure.ts';
 import { ARM, arm, HAND, hand } from './limbs.ts';
 import { landmark, type Shown } from './measuring-picture.ts';
-
-/** Trunk figures at this size fill the picture beside their labels. */
-const TRUNK = 80;
-
-type Tape = Shown['tape'];
-type Labels = Shown['labels'];
-
-function left(p: Point): Point {
-  return point(-p.x, p.y);
-}
-
-export function trunk(
-  view: 'front' | 'back',
-  title: string,
-  alternative: string,
-  lies: Tape,
-  labels: Labels,
-): Shown {
-  return { title, alternative, scale: TRUNK, figure: trunkFigure(view), tape: lies, labels };
-}
-
-export function side(title: string, alternative: string, lies: Tape, labels: Labels): Shown {
-  return { title, alternative, scale: TRUNK, figure: sideFigure('forward', 'thigh'), tape: lies, labels };
-}
-
-function around(place: Point, depth: number): Tape {
-  return (at) => tapeAround(at(left(place)), at(place), depth);
-}
-
-/** From point to point over the figure, a landmark at either end. */
-export function along(...points: readonly Point[]): Tape {
-  const ends = [points[0], points.at(-1)];
-  return (at) => [
-    ...tape(smooth(points.map(at))),
-    ...ends.flatMap((end) => (end === undefined ? [] : landmark(at(end)))),
-  ];
-}
-
-/** The string that marks the waist, or a pencil held level. */
-export function across(from: Point, to: Point): Tape {
-  return (at) => [named('level', line('string', at(from), at(to)))];
-}
-
-export function both(...tapes: readonly Tape[]): Tape {
-  return (at) => tapes.flatMap((t) => t(at));
-}
+import { across, along, around, both, left, pencil, side, trunk } from './places.ts';
 
 const WAIST_STRING = across(left(FRONT.waist), FRONT.waist);
 const BACK_WAIST = point(FRONT.neckSide.x, FRONT.waist.y);
 const PENCIL = box(0.4, FRONT.armpit.y, 0.85, 0.07);
 const ARMHOLE_TOP = point(0.72, 1.385);
-
-/** Held level under the arm. */
-function pencil(at: (p: Point) => Point): Shape[] {
-  const { x, y, width, height } = PENCIL;
-  const corners = [
-    [x, y],
-    [x + width, y],
-    [x + width + 0.1, y + height / 2],
-    [x + width, y + height],
-    [x, y + height],
-  ];
-  return [
-    named(
-      'level',
-      area(
-        'ground',
-        'figure',
-        corners.map(([cx = 0, cy = 0]) => at(point(cx, cy))),
-      ),
-    ),
-  ];
-}
 
 export const BODY_PLACES: Readonly<Record<Measurement, Shown>> = {
   bust: trunk(
@@ -160,7 +93,7 @@ export const BODY_PLACES: Readonly<Record<Measurement, Shown>> = {
   'bust span': trunk(
     'front',
     'Bust span',
-    'A figure from the front. The tape lies straight from bust point to bust point.',
+    'A figure from the front. The tape lies level between the fullest points of the bust.',
     along(left(FRONT.bustPoint), FRONT.bustPoint),
     [{ words: 'bust point', to: FRONT.bustPoint }],
   ),
@@ -168,7 +101,7 @@ export const BODY_PLACES: Readonly<Record<Measurement, Shown>> = {
     'back',
     'Armhole depth',
     'A figure from the back with a pencil level under one arm, the tape upright from shoulder to pencil.',
-    both(pencil, along(ARMHOLE_TOP, point(ARMHOLE_TOP.x, FRONT.armpit.y))),
+    both(pencil(PENCIL), along(ARMHOLE_TOP, point(ARMHOLE_TOP.x, FRONT.armpit.y))),
     [
       { words: 'top of the shoulder', to: ARMHOLE_TOP },
       { words: 'pencil, held level', to: point(PENCIL.x + PENCIL.width + 0.1, PENCIL.y) },
@@ -187,7 +120,7 @@ export const BODY_PLACES: Readonly<Record<Measurement, Shown>> = {
   'front length': trunk(
     'front',
     'Front length',
-    'A figure from the front. The tape runs from the shoulder beside the neck over the fullest point to the waist.',
+    'A figure from the front. The tape runs from the shoulder beside the neck over the fullest part down to the waist.',
     both(WAIST_STRING, along(FRONT.neckSide, FRONT.bustPoint, point(0.33, FRONT.waist.y))),
     [
       { words: 'shoulder, beside the neck', to: FRONT.neckSide },

@@ -61,7 +61,7 @@ function capsule(root: Point, tip: Point, half: number): Point[] {
   return [...arc(tip, half, half, angle - 90, angle + 90), ...arc(root, half, half, angle + 90, angle + 270)];
 }
 
-export const SLEEVE = { armpit: p(2.7, 1.75), cuff: p(0.3, 1.62) } as const;
+export const SLEEVE = { armpit: p(2.7, 1.75), cuff: p(0.3, 1.62), edging: p(0.62, 1.637) } as const;
 
 /** A sleeve laid flat beside the edge of its sweater: the fold above, the underarm seam below. */
 export function sleeve(): Shape[] {
@@ -78,5 +78,24 @@ export function sleeve(): Shape[] {
     line('figure', ...cap),
     line('figure', SLEEVE.cuff, SLEEVE.armpit, p(2.74, 2.6)),
     line('figure', ...body),
+  ];
+}
+
+/** A sleeve on the needle, knitted half way: its cuff below, the needle above. */
+export const KNITTING = { middle: p(1.5, 1.55), needle: p(2.75, 0.5), cuff: p(1.1, 2.9) } as const;
+
+export function halfKnitted(): Shape[] {
+  const left = [p(0.55, 0.52), p(0.9, 2.6), p(0.9, 2.95)];
+  const right = left.map((q) => p(3 - q.x, q.y)).reverse();
+  const loops = Array.from({ length: 13 }, (_, i) => {
+    const x = 0.62 + (i * (2.38 - 0.62)) / 12;
+    return line('stitch', ...arc(p(x, 0.5), 0.06, 0.08, 150, 390));
+  });
+  return [
+    area('fabric', 'figure', [...left, ...right]),
+    line('hidden', p(0.9, 2.6), p(2.1, 2.6)),
+    ...loops,
+    line('figure', p(0.2, 0.5), p(2.85, 0.5)),
+    area('ground', 'figure', arc(p(0.2, 0.5), 0.06, 0.06, 0, 360)),
   ];
 }

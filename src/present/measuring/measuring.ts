@@ -2,15 +2,30 @@
 import { MEASUREMENTS } from '../../fit/words.ts';
 import { fileName, type Picture } from '../pictures/picture.ts';
 import { BODY_PLACES } from './body-places.ts';
-import { GARMENT_LENGTHS, GARMENT_PLACES } from './garment-places.ts';
+import { GARMENT_LENGTHS, GARMENT_PLACES, RECHECKED } from './garment-places.ts';
 import { measuringCharacters } from './measuring-characters.ts';
 import { drawMeasuring, figureAlone, type Shown } from './measuring-picture.ts';
 import { type Counting, drawSwatch, SWATCH_ALTERNATIVES, SWATCH_TITLES, swatchCharacters } from './swatch.ts';
 
-export const MEASURED = [...MEASUREMENTS, ...GARMENT_LENGTHS, 'swatch stitches', 'swatch rows'] as const;
+export const MEASURED = [
+  ...MEASUREMENTS,
+  ...GARMENT_LENGTHS,
+  ...RECHECKED,
+  'swatch stitches',
+  'swatch rows',
+] as const;
 export type Measured = (typeof MEASURED)[number];
 
 const PLACES = { ...BODY_PLACES, ...GARMENT_PLACES };
+
+/** What a question of the interview asks to be measured: its measurement, or its own name; undefined where none is drawn. */
+export function measuredBy(question: {
+  readonly id: string;
+  readonly measurement?: string | undefined;
+}): Measured | undefined {
+  const name = question.measurement ?? question.id.replaceAll('_', ' ');
+  return MEASURED.find((measured) => measured === name);
+}
 
 /** Where the tape or the ruler lies. */
 export function measuringPicture(measured: Measured): Picture {

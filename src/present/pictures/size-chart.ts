@@ -64,8 +64,8 @@ function sizeShapes(size: SizeLine, { unit }: SizeChart, perCm: number, middle: 
 
 export function sizeChartCharacters(chart: SizeChart, columns: number): string {
   const wide = Math.max(columns, LEAST_COLUMNS);
-  const half = Math.min(12, Math.floor((wide - 28) / 2));
-  const widest = Math.max(...chart.regions.flatMap((r) => r.sizes.map((s) => s.label.length)));
+  const widest = Math.min(12, Math.max(...chart.regions.flatMap((r) => r.sizes.map((s) => s.label.length))));
+  const half = Math.max(4, Math.min(12, Math.floor((wide - 28 - widest) / 2)));
   const parts = chart.regions.map((region) => [
     `${region.region}, wanted ${formatLength(region.wanted, chart.unit)}`,
     ...region.sizes.flatMap((size) => {
@@ -73,7 +73,7 @@ export function sizeChartCharacters(chart: SizeChart, columns: number): string {
       const mark = (size.followed ? '#' : '-').repeat(long);
       const less = size.difference < 0;
       const bar = `${(less ? mark : '').padStart(half)}|${(less ? '' : mark).padEnd(half)}`;
-      const name = `${size.followed ? '>' : ' '} ${size.label.padStart(widest)}`;
+      const name = `${size.followed ? '>' : ' '} ${size.label.slice(0, widest).padStart(widest)}`;
       const words = sizeWords(size, chart.unit);
       const one = `${name} ${bar} ${words}`;
       return one.length <= wide ? [one] : [`${name} ${bar}`, `    ${words}`];
