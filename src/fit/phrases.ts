@@ -92,6 +92,8 @@ export const PHRASES = [
   // Why something cannot be
   'cannot: waist outside the body',
   'cannot: edging longer than the piece',
+  'cannot: too few rows to shape in',
+  'cannot: stitches do not divide',
   'cannot: figures missing',
   'cannot: waits',
   'instead: change the lengths',

@@ -1,8 +1,10 @@
-/** Shaping spaced over rows as a bare sum: one step, or why it cannot be and what can. */
-import { type Cannot, type Part, phrase, type ShapedAt } from './plan.ts';
-import type { Spacing } from './spacing.ts';
+/** Shaping spaced over rows as a bare sum: one step, or why it cannot be and the ways that can. */
+import { type Part, phrase, type ShapedAt, type Step } from './plan.ts';
+import type { NoMultiple, Spacing, TooFewRows } from './spacing.ts';
 import { noSpacing, shapeLines, step } from './steps.ts';
+import { type Impossible, otherwise } from './ways.ts';
 import type { Worked } from './words.ts';
+import { quantity } from './working.ts';
 
 /** How the section is knitted, and where it is shaped. */
 export interface SpacingPlace {
@@ -10,15 +12,13 @@ export interface SpacingPlace {
   readonly at: ShapedAt;
 }
 
-export function spacingPart(spacing: Spacing, { worked, at }: SpacingPlace): Part | Omit<Cannot, 'unit'> {
-  if (spacing.kind !== 'spaced') {
-    const { why, ways, workings } = noSpacing(spacing, null);
-    return { kind: 'cannot', because: [why], instead: ways, workings };
-  }
+export function spacingPart(spacing: Spacing, { worked, at }: SpacingPlace): Part | Impossible {
+  const lies = { piece: 'all', where: phrase('where: the section'), worked } as const;
+  if (spacing.kind !== 'spaced') return ways(spacing, lies, at);
   const shaped = spacing.shaping.length > 0;
   return {
     steps: [
-      step('all', phrase('where: the section'), {
+      step(lies.piece, lies.where, {
         worked,
         instead: [
           { do: 'begin with', stitches: spacing.from },
@@ -31,4 +31,30 @@ export function spacingPart(spacing: Spacing, { worked, at }: SpacingPlace): Par
     finished: [],
     pieces: [],
   };
+}
+
+function ways(
+  spacing: NoMultiple | TooFewRows,
+  lies: Pick<Step, 'piece' | 'where' | 'worked'>,
+  at: ShapedAt,
+): Part | Impossible {
+  const found = noSpacing(spacing, null);
+  const worked = spacing.alternatives.map(({ spaced }, i) => ({
+    name: found.ways[i] ?? lies.where,
+    instead: [{ do: 'shape' as const, spaced, at }],
+    workings: shapeLines(spaced, at),
+  }));
+  return otherwise(lies, reason(spacing), worked, found.workings);
+}
+
+function reason(spacing: NoMultiple | TooFewRows) {
+  return spacing.kind === 'too few rows'
+    ? phrase('cannot: too few rows to shape in', {
+        needed: quantity('shaping rows needed', spacing.needed, 'times'),
+        room: quantity('rows that may carry them', spacing.available, 'times'),
+      })
+    : phrase('cannot: stitches do not divide', {
+        change: quantity('stitches to change', spacing.change, 'stitches'),
+        perRow: quantity('stitches a shaping row', spacing.perRow, 'stitches'),
+      });
 }

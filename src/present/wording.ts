@@ -117,6 +117,10 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'cannot: waist outside the body':
     'The waist would lie {waistAt} above the lower edge of a body of {length}: there is no room to shape between the edging ({edging}), the waist and the underarm.',
   'cannot: edging longer than the piece': 'A length of {length} leaves nothing above an edging of {edging}.',
+  'cannot: too few rows to shape in':
+    'This cannot be shaped as asked: it needs {needed#} shaping [rows], and only {room#} [rows] here may carry them.',
+  'cannot: stitches do not divide':
+    'This cannot be shaped as asked: {change} cannot be shared out by {perRow} a shaping [row].',
   'cannot: waits': '{what}',
   'cannot: figures missing': 'Some figures are missing, and nothing sound can stand in for them.',
   'instead: change the lengths': 'Measure both lengths once more, or make the piece longer.',

@@ -11,6 +11,12 @@ const typed = (from: number, to: number, rows: number, worked: string, plain = 0
   spacing_plain: `${plain}`,
 });
 
+function waysOf(plan: ReturnType<typeof planOf>) {
+  return instructed(plan, 'choose one').flatMap(({ ways }) =>
+    ways.flatMap((way) => way.instead.flatMap((i) => (i.do === 'shape' ? [i.spaced] : []))),
+  );
+}
+
 describe('shaping spaced over rows in five questions', () => {
   it('asks five questions and no unit', () => {
     expect(flowOf('spacing').stops.map((s) => s.id)).toEqual([
@@ -64,35 +70,46 @@ describe('shaping spaced over rows in five questions', () => {
   });
 });
 
-describe('shaping that cannot be spaced', () => {
+describe('shaping that cannot be spaced as asked', () => {
   it('How do you calculate a decrease in sleeve?, bkkquilt: 80 to 45 is odd, and 46 and 44 are offered', () => {
-    const cannot = cannotOf('spacing', typed(80, 45, 144, 'round'));
-    expect(textOf(cannot)).toContain('35 stitches cannot be shared out by 2 stitches a shaping row');
-    expect(cannot.instead.map((p) => p.with.end)).toEqual([
-      expect.objectContaining({ value: 46 }),
-      expect.objectContaining({ value: 44 }),
+    const plan = planOf('spacing', typed(80, 45, 144, 'round'));
+    expect(textOf(plan)).toContain('35 stitches cannot be shared out by 2 stitches a shaping round.');
+    expect(waysOf(plan).map((spaced) => [spaced.shaping.length, spaced.to])).toEqual([
+      [17, 46],
+      [18, 44],
     ]);
-    expectSound(cannot);
+    expectSound(plan);
   });
 
   it('a question met in knitting talk: 218 to 164 in 42 rows takes 27 shaping rows where 21 right-side rows are', () => {
-    const cannot = cannotOf('spacing', typed(218, 164, 42, 'flat'));
-    const text = textOf(cannot);
+    const plan = planOf('spacing', typed(218, 164, 42, 'flat'));
+    const text = textOf(plan);
     expect(text).toContain('it needs 27 shaping rows, and only 21 rows here may carry them');
     expect(text).toContain('Shape on wrong-side rows too: 27 shaping rows, ending with 164 stitches.');
-    expectSound(cannot);
-    // The way that was offered can be asked for: 15 decreases every 2nd row, 12 every row.
-    const [shape] = instructed(planOf('spacing', typed(218, 164, 42, 'any row')), 'shape');
-    expect(shape?.spaced.runs.map((r) => [r.every, r.times])).toEqual([
+    // 15 decreases every 2nd row, 12 every row.
+    expect(waysOf(plan)[0]?.runs.map((r) => [r.every, r.times])).toEqual([
       [1, 12],
       [2, 15],
     ]);
+    expectSound(plan);
   });
 
-  it('offers what is left where there are no rows at all', () => {
-    const cannot = cannotOf('spacing', typed(50, 54, 8, 'round', 5));
-    expect(textOf(cannot)).toContain('only 0 rows here may carry them');
-    expectSound(cannot);
+  it.each([
+    [218, 164, 42, 'flat'],
+    [50, 75, 30, 'round'],
+    [220, 194, 20, 'body'],
+  ])('%d to %d over %d rows, %s: every way that is offered can be knitted', (from, to, rows, worked) => {
+    const ways = waysOf(planOf('spacing', typed(from, to, rows, worked)));
+    expect(ways.length).toBeGreaterThan(1);
+    const way = worked === 'flat' ? 'flat' : 'round';
+    for (const spaced of ways) expect(knitSection(Needle.castOn(from, way), spaced, way)).toEqual([]);
+  });
+
+  it('offers a longer section where there are no rows at all', () => {
+    const plan = planOf('spacing', typed(50, 54, 8, 'round', 5));
+    expect(textOf(plan)).toContain('only 0 rounds here may carry them');
+    expect(waysOf(plan).map((spaced) => spaced.rows)).toEqual([12]);
+    expectSound(plan);
   });
 
   it('waits for a count that is not known', () => {
