@@ -70,5 +70,5 @@ export function chartAlternative({ regions, unit }: SizeChart): string {
     const said = sizes.map((s) => `size ${s.label}${s.followed ? ' (followed)' : ''} ${sizeWords(s, unit)}`);
     return `${region}, wanted ${formatLength(wanted, unit)}: ${said.join('; ')}.`;
   });
-  return ['The sizes against what is wanted, at your gauge.', ...lines].join(' ');
+  return ['The sizes against what is wanted, each as it comes out in your fabric.', ...lines].join(' ');
 }

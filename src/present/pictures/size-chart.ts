@@ -32,7 +32,7 @@ export function drawSizeChart(chart: SizeChart): Drawing {
   const key = y + 12;
   shapes.push(
     text('▸ and a solid bar: the size that is followed', point(MARGIN, key), SMALL),
-    text('Measured at your gauge.', point(MARGIN, key + LEADING), SMALL),
+    text('Each size as it comes out in your fabric.', point(MARGIN, key + LEADING), SMALL),
   );
   return { width: PICTURE_WIDTH, height: key + LEADING + MARGIN, shapes };
 }

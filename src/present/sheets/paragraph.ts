@@ -122,7 +122,7 @@ export function figure(drawing: Drawing, alternative: string, setting: Setting, 
   const k = Math.min(setting.drawing, setting.width / drawing.width, most / drawing.height);
   const height = drawing.height * k;
   const shapes = placed(drawing.shapes, point(0, 0), k);
-  return { role: 'Figure', lines: [{ height, shapes }], after: setting.body, alternative };
+  return { role: 'Figure', lines: [{ height, shapes }], after: 0, alternative };
 }
 
 export interface Cell {
