@@ -9,6 +9,7 @@ import { checkingResult } from './checking.ts';
 import { frontNeckResult } from './front-neck.ts';
 import { hemResult } from './hem.ts';
 import { backNeckResult } from './neck-wedges.ts';
+import { raglanResult } from './raglan.ts';
 import { readingResult } from './reading.ts';
 import { recheckResult } from './recheck.ts';
 import { regaugeResult } from './regauge.ts';
@@ -21,6 +22,7 @@ import { SUGGESTIONS } from './suggestions.ts';
 import { swatchResult } from './swatch.ts';
 import { lengthResult, sleeveResult, waistResult, wholeResult } from './whole.ts';
 import { yarnResult } from './yarn.ts';
+import { yokeResult } from './yoke.ts';
 
 export const CALCULATIONS: Calculations = {
   results: {
@@ -34,6 +36,8 @@ export const CALCULATIONS: Calculations = {
     whole: wholeResult,
     spread: spreadResult,
     hem: hemResult,
+    raglan: raglanResult,
+    yoke: yokeResult,
     armhole: armholeResult,
     front_neck: frontNeckResult,
     bust: bustResult,

@@ -14,6 +14,11 @@ export const topSuggestions = (all: () => Suggestions): Suggestions => ({
     if (count === undefined || gauge === undefined) return [];
     return [lengthOn(sheet, cm(count / gauge.stitches.perCm), "the pattern's")];
   },
+  'back neck in front': (sheet) => {
+    const back = valueGiven(sheet.answers, 'p_back_neck', 'stitches');
+    return back === undefined ? [] : [{ value: back, from: 'as many as behind' }];
+  },
+  'three rounds': fixedChoice('three', 'a published scheme'),
   'set in': fixedChoice('set_in', 'a common way'),
   'armhole of the pattern': (sheet) => {
     const depth = valueGiven(sheet.answers, 'p_armhole', 'length');

@@ -1,7 +1,7 @@
 /** An armhole of another depth as steps of a plan, with the sleeve's top that belongs to it. */
 import type { Armhole, ArmholeAlternative, CannotArmhole } from './armhole.ts';
 import type { CannotChangeDepth, DepthChange } from './armhole-depth.ts';
-import { capOtherwise, capStep, linesOf } from './cap-steps.ts';
+import { capOtherwise, capStep } from './cap-steps.ts';
 import type { ArmholeTooNarrow, DropShoulder } from './drop-shoulder.ts';
 import { edgeWorkings, scheduleOf, shapedEdges } from './edge-steps.ts';
 import type { Gauge } from './gauge.ts';
@@ -9,7 +9,7 @@ import type { PhraseName } from './phrases.ts';
 import { type Part, type Phrase, phrase, type Step } from './plan.ts';
 import { finishedLength, heightLine, say, step } from './steps.ts';
 import { type Cm, type Rows, rows } from './units.ts';
-import { type Impossible, otherwise, type WorkedWay } from './ways.ts';
+import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
 import { quantity, type WorkingLine } from './working.ts';
 
 export interface ArmholePlan {
@@ -64,8 +64,8 @@ function depthLines(found: DepthChange, plan: ArmholePlan): WorkingLine[] {
   const own = new Set<WorkingLine>(partLines(found));
   const rest = found.workings.filter((line) => !own.has(line));
   return [
-    ...linesOf({ printed: quantity("the pattern's depth", plan.printed, 'cm') }),
-    ...linesOf({ later: quantity('rows later or earlier', Math.abs(found.later), 'rows') }),
+    ...statedAs({ printed: quantity("the pattern's depth", plan.printed, 'cm') }),
+    ...statedAs({ later: quantity('rows later or earlier', Math.abs(found.later), 'rows') }),
     ...rest,
   ];
 }
@@ -169,7 +169,7 @@ function cannot(found: CannotChangeDepth, plan: ArmholePlan): Part | Impossible 
         kind: 'cannot',
         because,
         instead: [phrase('instead: measure once more')],
-        workings: linesOf(gaps),
+        workings: statedAs(gaps),
       };
     }
     default:
@@ -184,10 +184,10 @@ function armholeOtherwise(found: CannotArmhole, piece: 'front' | 'back'): Part |
   const lies = { piece, where, worked: 'flat' } as const;
   const { because, gaps } = reason(found);
   const ways = found.alternatives.map(armholeWay);
-  return otherwise(lies, phrase(because, gaps), ways, linesOf(gaps), AGAIN);
+  return otherwise(lies, phrase(because, gaps), ways, statedAs(gaps), AGAIN);
 }
 
-function reason(found: CannotArmhole): { because: PhraseName; gaps: Parameters<typeof linesOf>[0] } {
+function reason(found: CannotArmhole): { because: PhraseName; gaps: Parameters<typeof statedAs>[0] } {
   switch (found.kind) {
     case 'odd loss':
       return {
@@ -277,5 +277,5 @@ function tooNarrow(
       workings: [height, ...shoulder.workings],
     };
   });
-  return otherwise(lies, phrase('cannot: armhole narrower than the arm', gaps), ways, linesOf(gaps), AGAIN);
+  return otherwise(lies, phrase('cannot: armhole narrower than the arm', gaps), ways, statedAs(gaps), AGAIN);
 }

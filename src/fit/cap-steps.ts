@@ -5,8 +5,8 @@ import type { Gauge } from './gauge.ts';
 import type { PhraseName } from './phrases.ts';
 import { type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
 import { say, step, widthLine } from './steps.ts';
-import { type Impossible, otherwise, type WorkedWay } from './ways.ts';
-import { quantity, type WorkingLine, workOut } from './working.ts';
+import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
+import { quantity, workOut } from './working.ts';
 
 /** The cap in words of knitting, from the sleeve's upper arm to the last bind-off. */
 export function capStep(cap: Cap): Step {
@@ -59,17 +59,12 @@ export function capOtherwise(found: CannotCap, gauge: Gauge, edge: number): Part
   const lies = { piece: 'sleeve', where: phrase('where: sleeve cap'), worked: 'flat' } as const;
   const { gaps, because } = reason(found);
   const ways = found.alternatives.map((alternative) => way(alternative, gauge, edge));
-  return otherwise(lies, phrase(because, gaps), ways, linesOf(gaps), [
+  return otherwise(lies, phrase(because, gaps), ways, statedAs(gaps), [
     phrase('note: ask again with that figure'),
   ]);
 }
 
-type Gaps = Readonly<Record<string, ReturnType<typeof quantity>>>;
-
-/** The figures of a reason, as the engine found them. */
-export function linesOf(gaps: Gaps): WorkingLine[] {
-  return Object.values(gaps).map((found) => workOut(found.name, 'a', { a: found }, { unit: found.unit }));
-}
+type Gaps = Parameters<typeof statedAs>[0];
 
 function reason(found: CannotCap): { because: PhraseName; gaps: Gaps } {
   switch (found.kind) {
@@ -128,7 +123,7 @@ const WAYS: Readonly<Record<CapAlternative['way'], PhraseName>> = {
 
 function way({ way: name, cap, by }: CapAlternative, gauge: Gauge, edge: number): WorkedWay {
   const width = widthLine('upper arm', cap.upperArm, gauge, edge);
-  const more = by === undefined ? [] : linesOf({ by: quantity('by how much', by, 'cm') });
+  const more = by === undefined ? [] : statedAs({ by: quantity('by how much', by, 'cm') });
   return {
     name: phrase(WAYS[name], {
       upperArm: quantity('upper arm', cap.upperArm, 'stitches'),

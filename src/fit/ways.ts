@@ -1,7 +1,7 @@
 /** What cannot be done as asked, with the ways that can, each worked out; or that there is none. */
 import { type Cannot, type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
 import { say, step } from './steps.ts';
-import type { WorkingLine } from './working.ts';
+import { type Quantity, type WorkingLine, workOut } from './working.ts';
 
 /** A way that works, with the workings of every figure in it. */
 export interface WorkedWay {
@@ -16,14 +16,15 @@ export type Impossible = Omit<Cannot, 'unit'>;
 /** A step that says why, and offers the ways to choose from; where there is none, nothing can be planned. */
 export function otherwise(
   lies: Pick<Step, 'piece' | 'where' | 'worked'>,
-  why: Phrase,
+  why: Phrase | readonly Phrase[],
   ways: readonly WorkedWay[],
   workings: readonly WorkingLine[],
   notes: readonly Phrase[] = [],
 ): Part | Impossible {
+  const because = [why].flat();
   const [only, second] = ways;
   if (only === undefined) {
-    return { kind: 'cannot', because: [why], instead: [phrase('instead: change the figures')], workings };
+    return { kind: 'cannot', because, instead: [phrase('instead: change the figures')], workings };
   }
   const offer = say(phrase(second === undefined ? 'do: this way instead' : 'do: one of these instead'));
   return {
@@ -31,7 +32,7 @@ export function otherwise(
       step(lies.piece, lies.where, {
         worked: lies.worked,
         instead: [
-          say(why),
+          ...because.map(say),
           offer,
           { do: 'choose one', ways: ways.map(({ name, instead }) => ({ name, instead })) },
         ],
@@ -42,4 +43,9 @@ export function otherwise(
     finished: [],
     pieces: [],
   };
+}
+
+/** The figures of a sentence as workings, where nothing but the engine's own finding stands behind them. */
+export function statedAs(gaps: Readonly<Record<string, Quantity>>): WorkingLine[] {
+  return Object.values(gaps).map((found) => workOut(found.name, 'a', { a: found }, { unit: found.unit }));
 }

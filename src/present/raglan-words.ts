@@ -22,9 +22,9 @@ export function wordRaglan({ lines, rows, to }: RaglanLines, worked: Worked): st
     `Shape the parts at the same time, over ${rows} ${word}:`,
     ...texts.map((text) => {
       const names = said.filter((s) => s.text === text).map((s) => NAMES[s.part]);
-      return `\n   - ${names.join(' and ').replace('and Each', 'and each')}: ${text}`;
+      return `\n     - ${names.join(' and ').replace('and Each', 'and each')}: ${text}`;
     }),
-    `\n   - All parts together: ${to} stitches at the end.`,
+    `\n     - All parts together: ${to} stitches at the end.`,
   ];
 }
 

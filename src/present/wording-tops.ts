@@ -115,6 +115,8 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'note: raglan neck too narrow': 'You want {wanted}: it is {off} too narrow. The counts below come nearer.',
   'note: parts at the same time':
     'Back, front and sleeves lie on one needle, or are knitted one by one over the same [rows].',
+  'note: raglan seams narrow the neck':
+    'The seams take a stitch at each edge of each part. The neck comes out narrower by them.',
   'cannot: part does not divide': '{part}: a change of {change} cannot be shared by two edges.',
   'cannot: part has too few rows':
     '{part}: it needs {needed#} shaping [rows], and only {available#} may carry them.',
@@ -127,13 +129,12 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'way: neck counts within reach': 'The counts that can be reached, a neck {around} around.',
 
   'summary: yoke': 'A round yoke {depth} deep.',
+  'where: yoke round': 'The yoke, shaping round {nth#}',
   'where: yoke': 'The yoke',
   'note: three rounds have a source':
     'Three rounds, at half, at three quarters and at the top of the yoke: so in Knitting Without Tears.',
   'note: neckline of the yoke':
     'A round yoke is as high behind as in front. Short rows at the back raise it.',
-  'note: rule of shares':
-    'A rule of thumb for an average adult would leave {neck} at the neck: compare it with yours.',
   'cannot: yoke neck not smaller': 'The neck has {neck} and the underarm {underarm}: the yoke must narrow.',
   'cannot: yoke count no multiple': '{count} at one end are no multiple of {multiple}.',
   'cannot: repeat too wide':

@@ -1,0 +1,51 @@
+/** The yoke chapter: the shaping rounds of a round yoke over the depth that is wanted. */
+import { type Outcome, phrase } from '../fit/plan.ts';
+import { quantity } from '../fit/working.ts';
+import { type YokeAsk, yoke } from '../fit/yoke.ts';
+import { evenly, THREE_ROUNDS, type YokeScheme } from '../fit/yoke-scheme.ts';
+import { yokePart } from '../fit/yoke-steps.ts';
+import type { Sheet } from '../flow/calculations.ts';
+import type { Altered } from './alterations.ts';
+import { madeOf } from './figures.ts';
+import { type Ledger, ledger, take, takeChoice, takeLength, takeStitches } from './ledger.ts';
+import { outcomeOf } from './make-plan.ts';
+import { ownGauge } from './own-gauge.ts';
+import { SUGGESTIONS } from './suggestions.ts';
+
+export function yokeResult(sheet: Sheet): Outcome {
+  const book = ledger(sheet, SUGGESTIONS);
+  const depth = takeLength(book, 'yoke_depth');
+  const gaps = depth === undefined ? {} : { depth: quantity('yoke depth', depth, 'cm') };
+  return outcomeOf(book, yokeAltered(book), [phrase('summary: yoke', gaps)]);
+}
+
+/** As the choices of the question name them. */
+const SCHEMES: Readonly<Record<string, YokeScheme>> = {
+  three: THREE_ROUNDS,
+  four_even: evenly(4),
+  five_even: evenly(5),
+  six_even: evenly(6),
+  eight_even: evenly(8),
+};
+
+export function yokeAltered(book: Ledger): Altered {
+  const made = madeOf(takeChoice(book, 'body_made'));
+  const depth = takeLength(book, 'yoke_depth');
+  const [underarm, neck] = [takeStitches(book, 'p_yoke_underarm'), takeStitches(book, 'p_yoke_neck')];
+  const scheme = SCHEMES[takeChoice(book, 'yoke_rounds') ?? ''];
+  const repeat = take(book, 'yoke_repeat', 'multiple')?.multiple ?? 1;
+  const gauge = ownGauge(book, 'round');
+  if (made === undefined || gauge === undefined || depth === undefined || scheme === undefined)
+    return undefined;
+  if (underarm === undefined || neck === undefined) return undefined;
+  const ask: YokeAsk = {
+    direction: made.direction,
+    gauge,
+    depth,
+    underarm,
+    neck,
+    scheme,
+    ...(repeat === 1 ? {} : { multiples: Array<number>(scheme.length + 1).fill(repeat) }),
+  };
+  return yokePart(yoke(ask), ask, scheme === THREE_ROUNDS);
+}
