@@ -14,6 +14,7 @@ export interface Interview {
 }
 
 type Ask = Extract<Reply, { reply: 'ask' }>;
+type Check = Extract<Reply, { reply: 'check' }>;
 type Review = Extract<Reply, { reply: 'review' }>;
 
 /** More choices than this are a list. */
@@ -30,11 +31,7 @@ export function screenPage(replies: readonly Reply[], interview: Interview): Pag
     case 'ask':
       return page([...above, ...askParts(last, interview)]);
     case 'check':
-      return page([
-        ...above,
-        text(bold(last.text)),
-        ...answerButtons(last.buttons, last.question, interview),
-      ]);
+      return page([...above, ...checkParts(last, interview)]);
     case 'review':
       return page([...above, ...reviewParts(last, interview, said.length)]);
     case 'rest':
@@ -90,23 +87,32 @@ export function questionShown(replies: readonly Reply[]): string | undefined {
 }
 
 function askParts(ask: Ask, interview: Interview) {
-  const { session, title, typing } = interview;
+  const { session, title } = interview;
   const help = (send: string) =>
     ask.help.filter((b) => b.send === send).map((b) => answer(b, ask.question, session));
-  const type: Control = {
-    label: 'Type my answer',
-    id: makeId('type', session, ask.question),
-    style: 'first',
-  };
+  const type: Control = { ...typing(session, ask.question), style: 'first' };
   return [
     text(`-# ${asTyped(title)} · ${wordProgress(ask.progress)}`),
     text(bold(ask.text)),
-    text(`-# For example: ${asTyped(ask.example)}${typing ? '. You may simply write it here.' : ''}`),
+    text(
+      `-# For example: ${asTyped(ask.example)}${interview.typing ? '. You may simply write it here.' : ''}`,
+    ),
     ...choices(ask, session),
     ...buttons([type, ...help("I don't know"), ...help('back')]),
     ...buttons([...help('why'), ...help('how'), ...help('pause')]),
     moreList(session, ask.question),
   ];
+}
+
+/** One of several readings, or none of them: then something else is typed. */
+function checkParts({ text: put, buttons: offered, question }: Check, { session }: Interview) {
+  const readings = offered.map((button) => answer(button, question, session));
+  return [text(bold(put)), ...buttons([...readings, typing(session, question)])];
+}
+
+/** Opens the form. */
+function typing(session: string, question: string): Control {
+  return { label: 'Type my answer', id: makeId('type', session, question) };
 }
 
 function choices({ buttons: offered, several, question }: Ask, session: string) {

@@ -4,12 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { type Kept, openKept, partsOf } from '../../../src/discord.ts';
+import type { Flows } from '../../../src/flow/compile.ts';
 import { loadFlows } from '../../../src/library.ts';
 import { commandsFor } from '../../../src/transport/discord/commands.ts';
 import { logTo } from '../../../src/transport/discord/log.ts';
 import { register, restFor } from '../../../src/transport/discord/registering.ts';
 import { type Running, runDiscord } from '../../../src/transport/discord/run.ts';
-import { type Answer, messageOf, modalOf } from '../../stand-in/answer.ts';
+import { messageOf, modalOf } from '../../stand-in/answer.ts';
 import type { Person } from '../../stand-in/person.ts';
 import { openApiPath, Schemas } from '../../stand-in/schemas.ts';
 import type { SeenMessage } from '../../stand-in/seen.ts';
@@ -25,8 +26,8 @@ export interface Circle {
   readonly kept: Kept;
   /** The lines of the log. */
   readonly log: string[];
-  /** Stops the bot and starts another one on the same database. */
-  readonly restart: () => Promise<void>;
+  /** Stops the bot and starts another one on the same database, with these flows or the same. */
+  readonly restart: (flows?: Flows) => Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
@@ -41,8 +42,8 @@ export async function circle(settings: Partial<Settings> = {}): Promise<Circle> 
   const data = mkdtempSync(join(tmpdir(), 'easewright-discord-'));
   const kept = openKept(data);
   const log: string[] = [];
-  const start = async (): Promise<Running> => {
-    const parts = partsOf(DEFAULTS, flows, kept, logTo({ write: (line) => log.push(line) }));
+  const start = async (offered = flows): Promise<Running> => {
+    const parts = partsOf(DEFAULTS, offered, kept, logTo({ write: (line) => log.push(line) }));
     const { api, token, appId: application } = standIn;
     const shard = { id: 0, of: 1 };
     const running = runDiscord(parts, { api, token, application, shard, identifyApart: 0, line: () => {} });
@@ -56,9 +57,9 @@ export async function circle(settings: Partial<Settings> = {}): Promise<Circle> 
     data,
     kept,
     log,
-    restart: async () => {
+    restart: async (offered) => {
       await running.stop();
-      running = await start();
+      running = await start(offered);
     },
     stop: async () => {
       await running.stop();
@@ -130,4 +131,10 @@ export function planFile(message: SeenMessage): string {
   return new TextDecoder().decode(file?.bytes);
 }
 
-export type { Answer };
+/** What she has answered in an interview, as it was typed, in the order in which it was kept. */
+export function typedBy({ kept }: Circle, session: string): readonly [question: string, typed: string][] {
+  const log = kept.store.load(session)?.log ?? [];
+  return log.flatMap((line): [string, string][] =>
+    line.line === 'answer' ? [[line.question, line.typed]] : [],
+  );
+}
