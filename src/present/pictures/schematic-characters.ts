@@ -24,7 +24,8 @@ interface Row {
 export function schematicCharacters(figures: PieceFigures, view: View, columns: number): string {
   const { after, before } = figures.change;
   const wide = Math.max(columns, LEAST_COLUMNS);
-  const drawn = Math.min(MOST_DRAWN, wide - WRITTEN - 2);
+  // Odd, so that it has a column in its middle.
+  const drawn = Math.min(MOST_DRAWN, 2 * Math.floor((wide - WRITTEN - 3) / 2) + 1);
   const written = Math.max(WRITTEN, wide - drawn - 2);
   const rows = rowsOf(figures, view, written);
   return sheetOfCharacters([
@@ -55,7 +56,9 @@ function rowsOf(figures: PieceFigures, view: View, written: number): Row[] {
       ...[words.count, words.width, words.plain, words.pattern].flatMap((w) =>
         w === null ? [] : wrapColumns(w, written),
       ),
-      ...(section === undefined ? [] : ['', `  ${sectionWords(section, change.gauge.worked, view)}`, '']),
+      ...(section === undefined || section.rows === 0
+        ? []
+        : ['', `  ${sectionWords(section, change.gauge.worked, view)}`, '']),
     ];
     const from = up ? level.row + level.plain : level.row;
     const next = figures.levels[order[k + 1] ?? -1];

@@ -60,7 +60,7 @@ export function schematicAlternative(figures: PieceFigures, view: View): string 
     const next = figures.sections[i];
     return [
       `${capital(said.filter((w) => w !== null).join(', '))}.`,
-      ...(next === undefined ? [] : [`Then ${sectionWords(next, gauge.worked, view)}.`]),
+      ...(next === undefined || next.rows === 0 ? [] : [`Then ${sectionWords(next, gauge.worked, view)}.`]),
     ];
   });
   const order = after.direction === 'up' ? 'From the lower edge up:' : 'From the top down:';

@@ -97,7 +97,7 @@ function column(figures: PieceFigures, scale: Scale, view: View): Shape[] {
     const middle = scale.y(level.row + level.plain / 2);
     const next = levels[i + 1];
     const entry = { middle, lines: labelOf(level, figures, view), edge: edgeOf(level, figures, scale) };
-    if (next === undefined) return [entry];
+    if (next === undefined || sections[i]?.rows === 0) return [entry];
     const between = (scale.y(level.row + level.plain) + scale.y(next.row)) / 2;
     const words = sections[i] === undefined ? '' : sectionWords(sections[i], change.gauge.worked, view);
     return [entry, { middle: between, lines: [text(`↕ ${words}`, point(0, 0), SMALL)], edge: null }];

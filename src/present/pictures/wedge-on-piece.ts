@@ -1,4 +1,5 @@
 /** A wedge where it lies on its piece: the fabric that each pair of short rows adds, to scale. */
+import type { Level, Piece } from '../../fit/outline.ts';
 import type { PieceChange, TurnedWedge } from '../../fit/plan.ts';
 import { area, named, point, type Shape } from '../draw/drawing.ts';
 import { flatWidth } from './piece-figures.ts';
@@ -6,19 +7,29 @@ import type { Scale } from './scale.ts';
 
 /** Nothing where the piece has no such level, or where the wedge goes round more than the half that is seen. */
 export function wedgeOnPiece(wedge: TurnedWedge, change: PieceChange, scale: Scale): Shape[] {
-  const level = change.after.levels.find((l) => l.name === wedge.place.level);
+  const level = levelOf(wedge, change.after);
   const seen = seenStitches(wedge);
   if (level === undefined || seen === null) return [];
   const half = (flatWidth(level.stitches, change) * scale.perCm) / 2;
   const x = (boundary: number) => scale.middle + half - ((boundary - seen.from) / seen.stitches) * 2 * half;
   const reached = level.row + wedge.place.rows;
   const first = wedge.place.point === 'begins' ? reached : reached - wedge.rows;
-  return pairs(wedge).map(({ row, low, high }) => {
+  const sides = pairs(wedge).map(({ row, low, high }) => {
     const [under, over] = [scale.y(first + row - 1), scale.y(first + row + 1)];
     const [left, right] = [x(high ?? seen.from + seen.stitches), x(low ?? seen.from)];
-    const corners = [point(left, under), point(right, under), point(right, over), point(left, over)];
-    return named('wedge', area('shade', 'second', corners));
+    return {
+      left: [point(left, under), point(left, over)],
+      right: [point(right, under), point(right, over)],
+    };
   });
+  const outline = [...sides.flatMap((s) => s.right), ...sides.flatMap((s) => s.left).reverse()];
+  return [named('wedge', area('shade', 'second', outline))];
+}
+
+/** A wedge counts from the edge where its hem begins or ends; an outline calls the top of the edging its hem. */
+function levelOf({ place }: TurnedWedge, piece: Piece): Level | undefined {
+  if (place.level === 'hem') return piece.direction === 'up' ? piece.levels[0] : piece.levels.at(-1);
+  return piece.levels.find((l) => l.name === place.level);
 }
 
 /** The boundaries between which each pair of short rows runs; undefined where it runs to the edge. */
