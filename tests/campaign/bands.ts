@@ -32,7 +32,7 @@ export function pickUpAlong(
   findings.near(made.band, (stitches - rule.edge) / band.stitches.perCm, 'length of the band');
   const byRatio = (edge * made.ratio.stitches) / made.ratio.rows;
   findings.must(Math.abs(made.byRatio - byRatio) <= 0.5 + 1e-9, 'stitches by the ratio alone');
-  findings.workings(made.workings);
+  findings.states({ stitches, edge: made.edge, byRatio: made.byRatio }, made.workings);
   return stitches;
 }
 

@@ -1,4 +1,5 @@
 /** What a campaign finds: the figures that do not hold, and how often each kind of thing was met. */
+import type { Spaced } from '../../src/fit/spacing.ts';
 import type { WorkingLine } from '../../src/fit/working.ts';
 
 /** Figures that two ways of reckoning give may differ in the last digits of a double, no more. */
@@ -58,6 +59,30 @@ export class Findings {
         `${line.label}: ${line.exact} is not ${line.result.value} by its rounding`,
       );
     }
+  }
+
+  /** Every figure of a result stands in its workings, as a quantity put in or as a result. */
+  states(figures: Readonly<Record<string, number>>, lines: readonly WorkingLine[]): void {
+    this.workings(lines);
+    const shown = lines.flatMap((line) => [line.result, ...Object.values(line.given)].map((q) => q.value));
+    for (const [name, figure] of Object.entries(figures))
+      this.must(
+        shown.some((value) => Math.abs(value - figure) < LAST_DIGITS),
+        `${name} ${figure}, which no working shows`,
+      );
+  }
+
+  /** The runs of a spacing, counted off row by row as a knitter does, are its shaping rows, and fill its rows. */
+  runs({ base, runs, plainAfter, rows, shaping }: Spaced): void {
+    const counted: number[] = [];
+    let row = base;
+    for (const { every, times } of runs)
+      for (let i = 0; i < times; i++) {
+        row += every;
+        counted.push(row);
+      }
+    this.same(shaping.map((shaped) => shaped.row).join(), counted.join(), 'shaping rows and their runs');
+    this.same(rows, row + plainAfter, 'rows of a section and its runs');
   }
 }
 

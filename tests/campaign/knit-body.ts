@@ -106,6 +106,7 @@ export function waysOut(spacing: Spacing, { gauge, edge }: Fabric, findings: Fin
       findings.must(false, `${way}: ${fault}`);
     findings.same(spaced.to, needle.count, `${way}, stitches`);
     findings.workings(spaced.workings);
+    findings.runs(spaced);
     // The count is a section's, edge stitches and all: the width of its fabric is told where the plan says it.
     if (width !== undefined && edge === 0)
       findings.near(width, needle.count / gauge.stitches.perCm, `${way}, width`);

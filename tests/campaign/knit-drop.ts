@@ -42,7 +42,8 @@ export function knitDrop(sweater: Sweater, body: KnittedBody, findings: Findings
     const off = Math.abs(made.topWidth - 2 * made.depth) * sweater.sleeves.stitches.perCm;
     findings.must(off <= 1 + 1e-6, `the sleeve top is ${off} stitches off twice the armhole`);
     findings.near(made.overhang, (back - ask.crossBack) / 2, 'overhang');
-    findings.workings(made.workings);
+    const { armholeRows, depth, top, topWidth, overhang } = made;
+    findings.states({ armholeRows, depth, top, topWidth, overhang }, made.workings);
     // The whole armhole is an edge of twice its rows.
     const picked = pickUpAlong(rows(2 * made.armholeRows), gauge, sweater.sleeves, rule, findings);
     findings.same(made.top, picked, 'stitches picked up for the sleeve');

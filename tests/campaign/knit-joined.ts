@@ -64,7 +64,8 @@ function joinFor(sweater: Sweater, body: number, sleeve: number, findings: Findi
   const underarm = stitches(counted(sweater.underarm, sweater.body));
   const made = join({ body: stitches(body), sleeve: stitches(sleeve), underarm });
   if (made.kind === 'joined') {
-    findings.workings(made.workings);
+    const { yoke, front, back } = made;
+    findings.states({ yoke, front, back, sleeve: made.sleeve }, made.workings);
     findings.same(body, made.back + made.front + 2 * underarm, 'stitches of the body');
     findings.same(sleeve, made.sleeve + underarm, 'stitches of a sleeve');
     return made;

@@ -96,6 +96,7 @@ function follow(
       for (const fault of findings.knit(() => knitSection(on, instruction.spaced, gauge.worked)) ?? [])
         findings.must(false, fault);
       findings.workings(instruction.spaced.workings);
+      findings.runs(instruction.spaced);
       return on;
     case 'bind off':
       findings.same(instruction.stitches, on.count, 'bind off');

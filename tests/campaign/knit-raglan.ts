@@ -108,12 +108,17 @@ function holdRaglan(made: RaglanShape, ask: RaglanAsk, needle: Needle, findings:
   findings.near(made.depth, made.rows / rowRate.perCm, 'yoke depth');
   for (const part of RAGLAN_PARTS) {
     const { spaced, events, edge } = made.lines[part];
+    findings.runs(spaced);
     findings.same(spaced.to, counts[ORDER.indexOf(part)], `stitches of the ${part} at the end`);
     findings.near(edge, edgeOf(events, made.rows, rate.perCm, rowRate.perCm), `raglan edge of the ${part}`);
   }
   const tallest = Math.max(...needle.heights) - begun;
   findings.same(made.rows, tallest, 'rows of the yoke');
-  findings.workings(made.workings);
+  const { around, difference } = made.neck;
+  const edges = Object.fromEntries(
+    RAGLAN_PARTS.map((part) => [`edge of the ${part}`, made.lines[part].edge]),
+  );
+  findings.states({ rows: made.rows, depth: made.depth, neck, around, difference, ...edges }, made.workings);
 }
 
 /** Each part is shaped at both its edges. */

@@ -91,6 +91,7 @@ function knitAhead(
     if (section.kind !== 'spaced') continue;
     for (const fault of findings.knit(() => knitSection(needle, section, piece.worked)) ?? [])
       findings.must(false, fault);
+    findings.runs(section);
     const level = rest.levels[i];
     const knitted = { row: row + needle.log.length - before, stitches: needle.count };
     findings.same(level?.row, knitted.row, `rows to the ${level?.planned.name}`);

@@ -105,7 +105,12 @@ function holdCap(made: Cap, ask: CapAsk, needle: Needle, findings: Findings): vo
   findings.near(made.height, made.rows / gauge.rows.perCm, 'height of the cap');
   findings.near(made.shoulderFromCentre, (ask.armhole.front - ask.armhole.back) / 2, 'shoulder seam');
   findings.same(-ask.bindOff, made.events[0]?.change, 'first bind-off');
-  findings.workings(made.workings);
+  for (const stage of made.stages) if (stage.stage === 'decreases') findings.runs(stage.spaced);
+  const { rows, height, top, difference, shoulderFromCentre } = made;
+  findings.states(
+    { rows, height, top, edge: made.edge, wanted: made.wanted, difference, shoulderFromCentre },
+    made.workings,
+  );
 }
 
 /** Knitted again from the stages, as a knitter reads them. */
@@ -140,7 +145,7 @@ function band(sweater: Sweater, back: Upper, front: Upper, gauge: Gauge, finding
     made.stitches === rule.multiple || off <= rule.multiple / 2 + 1e-6,
     'another count is nearer',
   );
-  findings.workings(made.workings);
+  findings.states({ around: made.around, stitches: made.stitches }, made.workings);
 }
 
 /** The armhole an inch deeper, and what hangs on it. */
@@ -182,5 +187,5 @@ function deeper(sweater: Sweater, { armhole: made }: Upper, gauge: Gauge, findin
       findings.knit(() => knitEdges(one.upperArm, one.events, one.rows))?.count,
       'top of the cap',
     );
-  findings.workings(change.workings);
+  findings.states({ later: change.later, begins: change.neckBegins.after }, change.workings);
 }

@@ -59,7 +59,9 @@ function holdArmhole(made: Armhole, gauge: Gauge, findings: Findings): void {
     edgeOf(made.events, made.rows, gauge.stitches.perCm, gauge.rows.perCm),
     'armhole edge',
   );
-  findings.workings(made.workings);
+  findings.runs(made.decreases);
+  const { bust, crossBack, rows, depth, straight, edge } = made;
+  findings.states({ bust, crossBack, rows, depth, straight, edge }, made.workings);
 }
 
 function lastRow(events: readonly Event[]): number {
@@ -139,7 +141,9 @@ function holdNeck(made: Neck, { stitches: across, gauge }: NeckAsk, findings: Fi
   findings.near(made.depth, made.rows / gauge.rows.perCm, 'neck depth');
   const side = edgeOf(made.sides.last.events, made.rows, perCm, gauge.rows.perCm);
   findings.near(made.edge, made.centre / perCm + 2 * side, 'neck edge');
-  findings.workings(made.workings);
+  findings.runs(made.decreases);
+  const { stitches: ofNeck, width, rows, depth, centre, straight, shoulder, edge } = made;
+  findings.states({ ofNeck, width, rows, depth, centre, straight, shoulder, edge }, made.workings);
 }
 
 /** The two shoulders after the neck, first the part that a right-side row knits first. */
@@ -184,7 +188,7 @@ function knitSlope(
   gauge: Gauge,
   findings: Findings,
 ): void {
-  findings.workings(slope.workings);
+  findings.states({ rows: slope.rows, drop: slope.drop }, slope.workings);
   findings.near(slope.drop, slope.rows / gauge.rows.perCm, 'drop of the shoulder');
   findings.same(
     slope.steps.reduce((sum, step) => sum + step, 0),
@@ -222,6 +226,8 @@ function stepped(
   let row = 1;
   for (const off of slope.bindOffs) {
     for (; row < off.row; row++) needle.finish();
+    const begins = needle.next.side === 'right side' ? 'start' : 'end';
+    if (begins !== off.side) throw new Error(`row ${off.row} begins at its ${begins}, not its ${off.side}`);
     needle.bindOff(off.stitches);
   }
   const heights = needle.boundOff.flatMap((off) => off.heights);

@@ -30,7 +30,8 @@ export function knitWedgeOn(needle: Needle, wedge: Wedge, findings: Findings): v
     grown.every((height, i) => height === extraRowsAt(wedge, i)),
     'a stitch grows by other rows than are stated',
   );
-  findings.workings(wedge.workings);
+  const turns = Object.fromEntries(wedge.turns.map((turn) => [`turn of row ${turn.row}`, turn.stitches]));
+  findings.states({ rows: wedge.rows, depth: wedge.depth, ...turns }, wedge.workings);
 }
 
 /** The wedge, or each way in its place, on needles like this one. */
@@ -125,7 +126,9 @@ function knitVerticalDarts(sweater: Sweater, front: number, findings: Findings):
   if (found.kind !== 'vertical darts') return;
   const needle = Needle.castOn(front, 'flat');
   findings.near(found.width, found.added / rates.stitchesPerCm, 'width that darts add');
+  findings.states({ added: found.added, width: found.width, fromSide: found.fromSide }, found.workings);
   for (const part of found.narrow === null ? [found.widen] : [found.widen, found.narrow]) {
+    findings.runs(part);
     const shaped = new Map(part.shaping.map((s) => [s.row as number, s.after]));
     for (let row = 1; row <= part.rows; row++) {
       const after = shaped.get(row);

@@ -80,5 +80,12 @@ function holdYoke(made: YokeShape, ask: YokeAsk, needle: Needle, findings: Findi
   findings.near(made.neckAround, neck / ask.gauge.stitches.perCm, 'neck around');
   findings.near(made.depth, made.rows / ask.gauge.rows.perCm, 'yoke depth');
   findings.same(made.rows, Math.max(...needle.heights) - begun, 'rows of the yoke');
-  findings.workings(made.workings);
+  const rounds = Object.fromEntries(
+    made.shaping.map((shaped, i) => [`shaping round ${i + 1}`, shaped.round]),
+  );
+  const heights = Object.fromEntries(
+    made.plateaus.map((p) => [`height on ${p.stitches} stitches`, p.height]),
+  );
+  const { rows, depth, neckAround } = made;
+  findings.states({ rows, depth, neckAround, ...rounds, ...heights }, made.workings);
 }

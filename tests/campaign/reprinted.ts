@@ -45,6 +45,7 @@ export function knitAtOwnGauge({ body, toss }: Sweater, findings: Findings): voi
     loss === undefined
   )
     return;
+  findings.states({ boundOff: loss.boundOff, decreased: loss.decreased }, made.workings);
   const back = stitches(count('bust') / pieces);
   const printed = printedArmhole({
     bust: back,
