@@ -1,10 +1,11 @@
-/** The `fit` command: lists flows, prints a flow's questions, or answers flows from a file. */
+/** The `fit` command: lists flows, prints a flow's questions, or answers flows from a file or in one line. */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import type { Plan } from '../../fit/plan.ts';
 import type { CompiledFlow, Flows } from '../../flow/compile.ts';
 import type { Wording } from '../contract.ts';
 import { AnswerFileFault, readScripts } from './files.ts';
+import { optionNames, readOneLine } from './one-line.ts';
 import { runScript, type ScriptResult } from './run.ts';
 
 export const EXIT = { plan: 0, fault: 1, refused: 2, open: 3, cannot: 4 } as const;
@@ -25,14 +26,17 @@ const USAGE = `Use it like this:
   npm run -s fit -- --flows
   npm run -s fit -- --flow ID --questions
   npm run -s fit -- --flow ID --answers FILE [--json] [--picture FILE.png] [--sheet FILE.pdf]
+  npm run -s fit -- --flow ID NAME=VALUE ... [--json] [--picture FILE.png] [--sheet FILE.pdf]
 FILE is YAML or JSON: question ids with what a person would type.
+NAME is a question's option in a flow of few questions, as --questions lists it.
 Exit code 0: a plan. 2: an answer was refused. 3: questions are open. 4: it cannot be planned. 1: a fault.
 `;
 
 /** Runs the command and returns its exit code. */
 export async function runCommand(args: readonly string[], around: CommandSurroundings): Promise<number> {
-  const parsed = readArgs(args);
-  if (typeof parsed === 'string') return complain(around, `${parsed}\n${USAGE}`);
+  const read = readArgs(args);
+  if (typeof read === 'string') return complain(around, `${read}\n${USAGE}`);
+  const { values: parsed, positionals: typed } = read;
   if (parsed.flows === true) {
     for (const { file } of around.flows.values()) around.out(`${file.id}\t${file.title}\t${file.wish}\n`);
     return EXIT.plan;
@@ -46,17 +50,21 @@ export async function runCommand(args: readonly string[], around: CommandSurroun
     );
   }
   if (parsed.questions === true) {
-    around.out(`${JSON.stringify(questionsOf(flow), null, 2)}\n`);
+    around.out(`${JSON.stringify(questionsOf(flow, around.flows), null, 2)}\n`);
     return EXIT.plan;
   }
-  if (parsed.answers === undefined) return complain(around, USAGE);
-  return answerAll(flow, parsed.answers, parsed, around);
+  if (parsed.answers !== undefined) return answerAll(flow, parsed.answers, parsed, around);
+  if (typed.length === 0) return complain(around, USAGE);
+  const script = readOneLine(flow, around.flows, typed);
+  if (typeof script === 'string') return complain(around, `${script}\n`);
+  return tellOne(runScript(flow, script), parsed, around);
 }
 
 function readArgs(args: readonly string[]) {
   try {
     return parseArgs({
       args: [...args],
+      allowPositionals: true,
       options: {
         flows: { type: 'boolean' },
         flow: { type: 'string' },
@@ -66,7 +74,7 @@ function readArgs(args: readonly string[]) {
         picture: { type: 'string' },
         sheet: { type: 'string' },
       },
-    }).values;
+    });
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
   }
@@ -77,10 +85,12 @@ function complain({ error }: CommandSurroundings, text: string): number {
   return EXIT.fault;
 }
 
-/** The questions of a flow in order: id, kind, wording, conditions, choices. */
-function questionsOf(flow: CompiledFlow) {
+/** The questions of a flow in order: id, option, kind, wording, conditions, choices. */
+function questionsOf(flow: CompiledFlow, flows: Flows) {
+  const names = optionNames(flow, flows);
   return flow.stops.map(({ id, question, when }) => ({
     id,
+    option: names.get(id),
     ...question,
     ...(when === undefined ? {} : { when }),
   }));

@@ -1,0 +1,47 @@
+/** The `fit` command run in this process, with what it writes. */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll } from 'vitest';
+import type { Plan } from '../../../src/fit/plan.ts';
+import { loadFlows } from '../../../src/library.ts';
+import { outcomeText } from '../../../src/present/plan-text.ts';
+import { runCommand } from '../../../src/transport/script/command.ts';
+
+const flows = loadFlows();
+const folder = mkdtempSync(join(tmpdir(), 'easewright-script-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** A file of answers; gives its path. */
+export function written(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+export interface Ran {
+  readonly code: number;
+  readonly out: string;
+  readonly error: string;
+  readonly kept: readonly { readonly plan: Plan; readonly files: unknown }[];
+}
+
+export async function run(...args: readonly string[]): Promise<Ran> {
+  let [out, error] = ['', ''];
+  const kept: { plan: Plan; files: unknown }[] = [];
+  const code = await runCommand(args, {
+    flows,
+    wording: (outcome, workings) => outcomeText(outcome, { dialect: 'us', workings }),
+    out: (text) => {
+      out += text;
+    },
+    error: (text) => {
+      error += text;
+    },
+    keep: async (plan, { picture, sheet }) => {
+      kept.push({ plan, files: { picture, sheet } });
+      return [picture, sheet].filter((file) => file !== undefined);
+    },
+  });
+  return { code, out, error, kept };
+}
