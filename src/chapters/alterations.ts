@@ -8,6 +8,7 @@ import { sleevePart } from '../fit/sleeve-steps.ts';
 import { type Cm, cm } from '../fit/units.ts';
 import { quantity, workOut } from '../fit/working.ts';
 import { fitOf } from './body-known.ts';
+import { capFor } from './cap-of.ts';
 import { bodyFigures, sleeveFigures } from './figures.ts';
 import { type Ledger, take, takeLength } from './ledger.ts';
 import { ownGauge } from './own-gauge.ts';
@@ -40,7 +41,8 @@ export function sleeveAltered(book: Ledger): Altered {
     cuffRepeat: { multiple: 2, plus: 0 },
   });
   if (shaped.kind === 'cannot') return cannot(shaped);
-  return sleevePart(shaped, { wrist: hand, upperArm: arm });
+  const cap = shaped.topDifference === null ? undefined : capFor(book, shaped.counts.upperArm);
+  return sleevePart(shaped, { wrist: hand, upperArm: arm }, cap);
 }
 
 export function bodyAltered(book: Ledger, wish: { readonly waist: boolean }): Altered {

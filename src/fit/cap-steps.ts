@@ -35,8 +35,8 @@ export function capStep(cap: Cap): Step {
   });
 }
 
-/** Less than a tape shows, in cm. */
-const LEAST_SEEN = 0.1;
+/** Less than this, in cm, is lost in any seam; from memory. */
+const LEAST_SEEN = 0.3;
 
 function seamNote({ shoulderFromCentre }: Cap): Phrase {
   return shoulderFromCentre < LEAST_SEEN

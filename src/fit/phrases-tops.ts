@@ -43,6 +43,8 @@ export const TOP_PHRASES = [
   'do: front neck begins above the underarm',
   'do: front neck begins above the marker',
   'do: mark the underarm',
+  'do: cap for another upper arm',
+  'note: armhole chapter fits the cap',
   'do: cap begins as the armhole',
   'do: sleeve top has',
   'do: shorten the sleeve by the overhang',

@@ -1,4 +1,6 @@
 /** The sleeve's sections as steps of a plan, in the order of knitting. */
+import type { CannotCap, Cap } from './cap.ts';
+import { capOtherwise, capStep } from './cap-steps.ts';
 import { type Part, phrase, type Step } from './plan.ts';
 import type { SleeveShaping } from './sleeve.ts';
 import {
@@ -23,11 +25,12 @@ export interface SleeveWidths {
   readonly upperArm: WorkingLine | null;
 }
 
-export function sleevePart(sleeve: SleeveShaping, eased: SleeveWidths): Part {
+/** `cap`: the cap for the new upper arm, where the pattern's armhole is known. */
+export function sleevePart(sleeve: SleeveShaping, eased: SleeveWidths, cap?: Cap | CannotCap): Part {
   const { ask, counts } = sleeve;
   const cuff = cuffStep(sleeve, eased.wrist);
   const arm = armStep(sleeve, eased.upperArm);
-  const top = topStep(sleeve);
+  const top = topStep(sleeve, cap);
   const width = (name: string, pattern: Stitches, count: Stitches) =>
     finishedWidth(name, pattern, count, ask.gauge, 1, ask.edge);
   return {
@@ -98,30 +101,44 @@ function armStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
   });
 }
 
-/** What the sleeve's top must take up when its count is not the pattern's. */
-function topStep(sleeve: SleeveShaping): Step[] {
+/**
+ * The sleeve's top where its count is not the pattern's: the cap fitted to the armhole, where that is known; else, or
+ * where no cap fits, what the top must take up.
+ */
+function topStep(sleeve: SleeveShaping, cap: Cap | CannotCap | undefined): Step[] {
   const { ask, topDifference } = sleeve;
   if (topDifference === null) return [];
-  const more = sleeve.counts.upperArm > ask.pattern.upperArm;
+  const differs = {
+    count: topDifference.result,
+    which: sleeve.counts.upperArm > ask.pattern.upperArm ? 'more' : 'fewer',
+  };
+  const pattern = phrase('pattern: upper arm', {
+    count: quantity('stitches', ask.pattern.upperArm, 'stitches'),
+  });
+  const lines = [patternWidth(sleeve), topDifference];
+  if (cap?.kind === 'cap') {
+    const fitted = capStep(cap);
+    const instead = [say(phrase('do: cap for another upper arm', differs)), ...fitted.instead];
+    return [{ ...fitted, pattern, instead, workings: [...lines, ...fitted.workings] }];
+  }
   const width = widthLine('upper arm', sleeve.counts.upperArm, ask.gauge, ask.edge);
+  const other = cap === undefined ? [] : asNotes(capOtherwise(cap, ask.gauge, ask.edge));
   return [
     step('sleeve', phrase('where: sleeve top'), {
-      worked: sleeve.ask.gauge.worked,
-      pattern: phrase('pattern: upper arm', {
-        count: quantity('stitches', ask.pattern.upperArm, 'stitches'),
-      }),
-      instead: [
-        say(
-          phrase('note: cap takes the difference', {
-            count: topDifference.result,
-            which: more ? 'more' : 'fewer',
-          }),
-        ),
-      ],
+      worked: ask.gauge.worked,
+      pattern,
+      instead: [say(phrase('note: cap takes the difference', differs)), ...other.flatMap((s) => s.instead)],
       check: checkWidth(width, true),
-      workings: [patternWidth(sleeve), topDifference, width],
+      notes:
+        cap === undefined ? [phrase('note: armhole chapter fits the cap')] : other.flatMap((s) => s.notes),
+      workings: [...lines, width, ...other.flatMap((s) => s.workings)],
     }),
   ];
+}
+
+/** The ways out as a step to be joined with another; without any, nothing. */
+function asNotes(found: ReturnType<typeof capOtherwise>): readonly Step[] {
+  return 'kind' in found ? [] : found.steps;
 }
 
 function patternWidth({ ask }: SleeveShaping): WorkingLine {

@@ -50,6 +50,10 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'do: front neck begins above the marker': 'The front neck begins {rows} above the markers.',
   'do: mark the underarm':
     'Hang a marker at each edge where the armhole begins. Work {rows} ({height}) straight up from there to the shoulder.',
+  'do: cap for another upper arm':
+    'Your upper arm has {count} {which} than the pattern. So the cap is another one: it fits the armhole of the pattern.',
+  'note: armhole chapter fits the cap':
+    'Where the sleeve is set in, the chapter on armholes works the cap out for your count.',
   'do: cap begins as the armhole': 'Begin the cap with the same bind-offs as the armhole.',
   'do: sleeve top has': 'End the sleeve with {top}: {width} all along the armhole.',
   'do: shorten the sleeve by the overhang':
