@@ -70,13 +70,15 @@ export function shortened(text: string, width: number, size: number, weight: Wei
 /** Lines of at most `width`, broken at spaces; a single word that is wider is broken between letters. */
 export function wrapText(text: string, width: number, size: number, weight: Weight = 'regular'): string[] {
   const lines: string[] = [];
-  let line = '';
+  const blank = textWidth(' ', size, weight);
+  let [line, long] = ['', 0];
   for (const word of text.split(' ').flatMap((w) => broken(w, width, size, weight))) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (line !== '' && textWidth(longer, size, weight) > width) {
+    const wide = textWidth(word, size, weight);
+    if (line !== '' && long + blank + wide > width) {
       lines.push(line);
-      line = word;
-    } else line = longer;
+      [line, long] = [word, wide];
+    } else if (line === '') [line, long] = [word, wide];
+    else [line, long] = [`${line} ${word}`, long + blank + wide];
   }
   return [...lines, line];
 }
