@@ -1,5 +1,6 @@
 /** Puts parts together to a plan, with what stood in, what waits, and the cautions that apply. */
 import type { Gauge } from '../fit/gauge.ts';
+import { hangsMostOn } from '../fit/hangs.ts';
 import { type Outcome, type Part, type Phrase, phrase, type Step } from '../fit/plan.ts';
 import { quantity } from '../fit/working.ts';
 import type { Altered } from './alterations.ts';
@@ -9,6 +10,7 @@ import type { Ledger } from './ledger.ts';
 /** The outcome of a calculation. Without any step there is no plan, and the figures that are missing are named. */
 export function planOf(book: Ledger, summary: readonly Phrase[], parts: readonly Part[]): Outcome {
   const steps = parts.flatMap((p) => p.steps);
+  const finished = parts.flatMap((p) => p.finished);
   const { unit, flow } = book.sheet;
   if (steps.length === 0) return missing(book);
   return {
@@ -18,9 +20,9 @@ export function planOf(book: Ledger, summary: readonly Phrase[], parts: readonly
       version: 1,
       flow,
       unit,
-      summary,
+      summary: [...summary, ...hangsMostOn(finished)],
       steps,
-      finished: parts.flatMap((p) => p.finished),
+      finished,
       pieces: parts.flatMap((p) => p.pieces),
       assumed: book.assumed,
       waiting: book.waiting,

@@ -12,7 +12,7 @@ export function exampleFor({ example, kind }: Question, unit: LengthUnit): strin
     case 'stitch gauge':
     case 'row gauge':
     case 'gauge':
-      return example.replace('10 cm', '4 in');
+      return example.replace(/(\d+) cm/, (_, n: string) => `${roundHalfUp(Number(n) / 2.54)} in`);
     case 'sizes':
       return example.replace(/\d+/g, (n) => String(roundHalfUp(Number(n) / 2.54))).replace('cm', 'in');
     default:

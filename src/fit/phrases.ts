@@ -15,6 +15,8 @@ export const PHRASES = [
   'summary: sleeve',
   'summary: length',
   'summary: waist',
+  'summary: hangs on stitches',
+  'summary: hangs on rows',
   'summary: spacing',
   'summary: stitches',
   // Where a step lies

@@ -293,6 +293,10 @@ export const planSchema = z
         name: z.string(),
         pattern: cm.nullable(),
         range,
+        hangsOn: z
+          .enum(['stitch gauge', 'row gauge'])
+          .nullable()
+          .describe('the gauge that makes it unsure; null where it is taken as printed'),
         workings: z.array(working),
       }),
     ),

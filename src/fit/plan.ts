@@ -16,6 +16,7 @@ import type { RowFigure } from './regauge-rows.ts';
 import type { Segment } from './row.ts';
 import type { Effort } from './size.ts';
 import type { Spaced } from './spacing.ts';
+import type { Source } from './uncertainty.ts';
 import type { Cm, LengthUnit, PerCm, Rows, Stitches } from './units.ts';
 import type { Wedge } from './wedge.ts';
 import type { Fit, Measurement, PieceName, Region, Worked } from './words.ts';
@@ -203,6 +204,8 @@ export interface Finished {
   readonly name: string;
   readonly pattern: Cm | null;
   readonly range: Range;
+  /** The gauge that makes it unsure; null where it is taken as printed. */
+  readonly hangsOn: Extract<Source, 'stitch gauge' | 'row gauge'> | null;
   readonly workings: readonly WorkingLine[];
 }
 

@@ -208,7 +208,7 @@ export function finishedWidth(
   const width = widthLine(name, count, gauge, edge, pieces);
   const pattern =
     theirs === null ? null : widthLine(`${name} of the pattern's count`, theirs, gauge, edge, pieces);
-  return finishedFrom(name, width, gauge.stitches, pattern);
+  return finishedFrom(name, width, gauge.stitches, 'stitch gauge', pattern);
 }
 
 /** A finished length; `theirs` is the pattern's own. */
@@ -217,13 +217,14 @@ export function finishedLength(name: string, theirs: Cm | null, count: number, g
     theirs === null
       ? null
       : workOut(`${name}, as printed`, 'a', { a: quantity('length', theirs, 'cm') }, { unit: 'cm' });
-  return finishedFrom(name, heightLine(name, count, gauge), gauge.rows, pattern);
+  return finishedFrom(name, heightLine(name, count, gauge), gauge.rows, 'row gauge', pattern);
 }
 
 function finishedFrom(
   name: string,
   expected: WorkingLine,
   rate: Rate,
+  on: NonNullable<Finished['hangsOn']>,
   pattern: WorkingLine | null,
 ): Finished {
   const range = rangeAround(cm(expected.result.value), rate);
@@ -236,6 +237,7 @@ function finishedFrom(
     name,
     pattern: pattern === null ? null : cm(pattern.result.value),
     range,
+    hangsOn: sure ? null : on,
     workings: [expected, ...(sure ? [] : [low, high]), ...(pattern === null ? [] : [pattern])],
   };
 }

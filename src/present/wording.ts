@@ -25,6 +25,10 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'summary: sleeve': 'Your sleeve, with its shaping spaced over your length.',
   'summary: length': 'Your body, at your length.',
   'summary: waist': 'Your body, drawn in at the waist.',
+  'summary: hangs on stitches':
+    'Most unsure is the {name}, give or take {error}: it hangs on your stitch [gauge]. Count stitches over a wider stretch, or at more places, to be surer.',
+  'summary: hangs on rows':
+    'Most unsure is the {name}, give or take {error}: it hangs on your row [gauge]. Count rows over a taller stretch, or at more places, to be surer.',
   'summary: spacing': 'The shaping, shared out over the rows.',
   'summary: stitches': 'The stitches for a width of {width}.',
   'where: the size': 'Which size to follow',
