@@ -15,6 +15,7 @@ import { startHeart } from './transport/discord/health.ts';
 import { IDENTIFY_APART } from './transport/discord/limits.ts';
 import { factsOf, type Log, logTo } from './transport/discord/log.ts';
 import type { DiscordParts, People } from './transport/discord/parts.ts';
+import { draughtsman } from './transport/discord/plan-files.ts';
 import { register, restFor } from './transport/discord/registering.ts';
 import { runDiscord } from './transport/discord/run.ts';
 import { HOPELESS, superviseShards } from './transport/discord/shards.ts';
@@ -115,7 +116,7 @@ export function partsOf(
     people: peopleOf(flows, store, chat),
     chat,
     atOnce: runScript,
-    pictures: () => ({ pictures: [], sheets: [] }),
+    draw: draughtsman((error) => log.error('not drawn', factsOf(error))),
     defaults: { unit, terms },
     log,
     clock: Date.now,
@@ -130,7 +131,7 @@ function peopleOf(flows: Flows, store: Store, chat: ChatStore): People {
       const session = store.load(id);
       const flow = session === undefined ? undefined : flows.get(session.flow);
       if (session?.owner !== owner || flow === undefined) return undefined;
-      return { title: flow.file.title, lines: reviewLines(flow, session) };
+      return { title: flow.file.title, lines: () => reviewLines(flow, session) };
     },
     exportOf: (owner) => ({ ...store.exportOf(owner), bookmark: chat.bookmarkOf(owner) ?? null }),
     forget: (owner) => store.forget(owner),

@@ -8,7 +8,7 @@ import { begin, goOn, interviewsOf, offered } from './interviews.ts';
 import { menuPage } from './menu.ts';
 import { minePage } from './mine.ts';
 
-export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteraction): Shown {
+export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteraction): Shown | Promise<Shown> {
   const option = (name: string) => i.options.getString(name) ?? '';
   const name = i.options.getSubcommand();
   switch (name) {
@@ -42,7 +42,7 @@ export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteractio
   }
 }
 
-function start(bot: Bot, place: Place, wish: string, pattern: string): Shown {
+function start(bot: Bot, place: Place, wish: string, pattern: string): Shown | Promise<Shown> {
   if (wish === '') return { page: menuPage(bot, place) };
   const flow = named(
     offered(bot, place).map(({ id, title, wish: words }) => ({ value: id, names: [words, title] })),
@@ -58,7 +58,7 @@ export function startFlow(
   place: Place,
   flow: string,
   given: Readonly<Record<string, string>> = {},
-): Shown {
+): Shown | Promise<Shown> {
   if (bot.parts.flows.has(flow) && !offered(bot, place).some(({ id }) => id === flow)) {
     const said =
       'The hosts of this server offer other chapters here. In a direct message with me all are open.';
@@ -68,7 +68,7 @@ export function startFlow(
   return begin(bot, place, flow, Object.fromEntries(known));
 }
 
-function goOnWith(bot: Bot, place: Place, wanted: string): Shown {
+function goOnWith(bot: Bot, place: Place, wanted: string): Shown | Promise<Shown> {
   const { open, plans } = interviewsOf(bot, place);
   const all = [...open, ...plans];
   const session =
@@ -84,7 +84,7 @@ function goOnWith(bot: Bot, place: Place, wanted: string): Shown {
   return { page: menuPage(bot, place, said) };
 }
 
-function planAgain(bot: Bot, place: Place, wanted: string): Shown {
+function planAgain(bot: Bot, place: Place, wanted: string): Shown | Promise<Shown> {
   const { plans } = interviewsOf(bot, place);
   const session =
     wanted === ''

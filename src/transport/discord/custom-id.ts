@@ -55,8 +55,8 @@ export function readId(id: string): Carried | undefined {
 }
 
 /** The words meant, where they are carried or are among these. */
-export function wordsOf(what: What, among: readonly string[]): string | undefined {
-  return 'words' in what ? what.words : among.find((words) => digestOf(words) === what.digest);
+export function wordsOf(what: What, among: () => readonly string[]): string | undefined {
+  return 'words' in what ? what.words : among().find((words) => digestOf(words) === what.digest);
 }
 
 function digestOf(words: string): string {

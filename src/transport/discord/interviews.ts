@@ -1,25 +1,52 @@
 /** Interviews: begun, gone on with, answered; each turn shown as one message. */
 import type { Message, Reply } from '../../dialogue/message.ts';
+import type { Outcome } from '../../fit/plan.ts';
+import type { Flows } from '../../flow/compile.ts';
+import type { Question } from '../../flow/schema.ts';
 import { type Bot, dialectFor, type Place, type Shown } from './bot.ts';
 import { hostOf, offers } from './host.ts';
+import type { Drawn } from './plan-files.ts';
 import { FIRST_VIEW, type PlanPaper, type PlanView, planPage } from './plan-page.ts';
 import { type Interview, questionShown, saidText, screenPage } from './screen.ts';
 
 /** Puts replies on a page, with what her next typed words would answer. */
-export function shownReplies(
+export async function shownReplies(
   bot: Bot,
   place: Place,
   session: string,
   replies: readonly Reply[],
   view: PlanView = FIRST_VIEW,
-): Shown {
+): Promise<Shown> {
   const interview = interviewOf(bot, place, session);
   const last = replies.findLast((reply) => reply.reply !== 'say');
-  const page =
-    last?.reply === 'outcome'
-      ? planPage(last.outcome, view, saidText(replies), interview, paperFor(bot, place))
-      : screenPage(replies, interview);
-  return { page, session, question: questionShown(replies) };
+  const question = questionShown(replies);
+  if (last?.reply === 'outcome') {
+    const paper = await paperFor(bot, place, last.outcome, interview.title);
+    return { page: planPage(last.outcome, view, saidText(replies), interview, paper), session, question };
+  }
+  const page = screenPage(replies, interview, await howPicture(bot, replies, question));
+  return { page, session, question };
+}
+
+/** Where she was told how to measure, the picture of it. */
+async function howPicture({ parts }: Bot, replies: readonly Reply[], id: string | undefined) {
+  const asked = id === undefined ? undefined : questionOf(parts.flows, id);
+  const told = replies.some(
+    (reply) =>
+      reply.reply === 'say' &&
+      reply.tone === 'explain' &&
+      asked !== undefined &&
+      reply.text.includes(asked.how),
+  );
+  return told && id !== undefined ? parts.draw.measuring(id, asked?.measurement) : undefined;
+}
+
+export function questionOf(flows: Flows, id: string): Question | undefined {
+  for (const { questions } of flows.values()) {
+    const found = questions.get(id);
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
 
 export function interviewOf({ parts }: Bot, { owner, direct }: Place, session: string): Interview {
@@ -27,13 +54,20 @@ export function interviewOf({ parts }: Bot, { owner, direct }: Place, session: s
   return { session, title, typing: direct };
 }
 
-export function paperFor(bot: Bot, place: Place): PlanPaper {
+async function paperFor(bot: Bot, place: Place, outcome: Outcome, title: string): Promise<PlanPaper> {
   const { direct } = place;
   return {
     dialect: dialectFor(bot, place),
-    pictures: bot.parts.pictures,
+    drawn: await drawnOf(bot, place, outcome, title),
     ways: { share: !direct, send: !direct },
   };
+}
+
+/** Pictures and sheet of a plan; of anything else there are none. */
+export async function drawnOf(bot: Bot, place: Place, outcome: Outcome, title: string): Promise<Drawn> {
+  if (outcome.kind !== 'plan') return { pictures: [], sheet: undefined };
+  const { draw, clock } = bot.parts;
+  return draw.plan(outcome.plan, title, dialectFor(bot, place), clock());
 }
 
 /** Throws DeskRefused. `given`: answered from the start. */
@@ -42,7 +76,7 @@ export function begin(
   place: Place,
   flow: string,
   given: Readonly<Record<string, string>> = {},
-): Shown {
+): Promise<Shown> {
   const { desk, chat } = bot.parts;
   const { unit } = hostOf(chat, place.guild);
   const { session, replies } = desk.begin(place.owner, flow, {
@@ -52,11 +86,11 @@ export function begin(
   return shownReplies(bot, place, session, replies);
 }
 
-export function goOn(bot: Bot, place: Place, session: string, view?: PlanView): Shown {
+export function goOn(bot: Bot, place: Place, session: string, view?: PlanView): Promise<Shown> {
   return shownReplies(bot, place, session, bot.parts.desk.resume(place.owner, session), view);
 }
 
-export function say(bot: Bot, place: Place, session: string, message: Message): Shown {
+export function say(bot: Bot, place: Place, session: string, message: Message): Promise<Shown> {
   return shownReplies(bot, place, session, bot.parts.desk.say(place.owner, session, message));
 }
 

@@ -15,6 +15,8 @@ export const FORM_LABEL = 45;
 export const FORM_HINT = 100;
 /** Text alternative of a file or picture (resources/message). */
 export const ALTERNATIVE = 1024;
+/** Attachments of one message (the platform's published schema); a gallery shows as many pictures. */
+export const FILES = 10;
 /** Bytes of one file, where neither person nor server pays for more (reference). */
 export const FILE_BYTES = 10 * 1024 * 1024;
 /** Follow-ups of one interaction where the app belongs to the person alone (interactions/receiving-and-responding). */

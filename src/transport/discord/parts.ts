@@ -1,12 +1,12 @@
 /** What the program hands to this transport. What is kept is reached through plain verbs; where it is kept is not known here. */
 import type { ReviewLine } from '../../dialogue/message.ts';
-import type { Outcome, Plan } from '../../fit/plan.ts';
+import type { Outcome } from '../../fit/plan.ts';
 import type { LengthUnit } from '../../fit/units.ts';
 import type { CompiledFlow, Flows } from '../../flow/compile.ts';
 import type { Dialect } from '../../present/terms.ts';
 import type { Desk } from '../contract.ts';
 import type { Log } from './log.ts';
-import type { Pictures } from './plan-page.ts';
+import type { Draughtsman } from './plan-files.ts';
 
 export interface DiscordParts {
   readonly desk: Desk;
@@ -15,7 +15,7 @@ export interface DiscordParts {
   readonly chat: Chat;
   /** Answers a flow from texts by question, without keeping anything. */
   readonly atOnce: (flow: CompiledFlow, typed: Readonly<Record<string, readonly string[]>>) => AtOnce;
-  readonly pictures: (plan: Plan) => Pictures;
+  readonly draw: Draughtsman;
   /** For those who have chosen none, where their hosts have chosen none either. */
   readonly defaults: { readonly unit: LengthUnit | null; readonly terms: Dialect };
   readonly log: Log;
@@ -41,7 +41,7 @@ export interface People {
 
 export interface KeptInterview {
   readonly title: string;
-  readonly lines: readonly ReviewLine[];
+  readonly lines: () => readonly ReviewLine[];
 }
 
 /** The interview that her next typed words answer. */

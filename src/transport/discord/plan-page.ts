@@ -1,10 +1,11 @@
 /** An outcome as a message: in parts that fit, with its files, its workings behind a button. */
-import type { Outcome, Plan } from '../../fit/plan.ts';
+import type { Outcome } from '../../fit/plan.ts';
 import { outcomeText } from '../../present/plan-text.ts';
 import type { Dialect } from '../../present/terms.ts';
 import { makeId } from './custom-id.ts';
-import { MESSAGE_TEXT } from './limits.ts';
+import { FILES, MESSAGE_TEXT } from './limits.ts';
 import { buttons, type Control, gallery, type Page, type PageFile, page, shownFile, text } from './page.ts';
+import type { Drawn } from './plan-files.ts';
 import type { Interview } from './screen.ts';
 import { inParts } from './split.ts';
 import { asTyped } from './typed.ts';
@@ -17,16 +18,11 @@ export interface PlanView {
 
 export const FIRST_VIEW: PlanView = { part: 1, workings: false };
 
-export interface Pictures {
-  readonly pictures: readonly PageFile[];
-  readonly sheets: readonly PageFile[];
-}
-
 /** What the page needs beside the outcome. */
 export interface PlanPaper {
   readonly dialect: Dialect;
-  /** Pictures and sheets of a plan. */
-  readonly pictures: (plan: Plan) => Pictures;
+  /** Pictures and sheet; nothing where there is no plan. */
+  readonly drawn: Drawn;
   /** Whether she may share it here, and have it sent to her. */
   readonly ways: { readonly share: boolean; readonly send: boolean };
 }
@@ -46,7 +42,7 @@ export function planPage(
   const parts = planParts(whole);
   const part = Math.min(Math.max(view.part, 1), parts.length);
   const title = parts.length > 1 ? ` · part ${part} of ${parts.length}` : '';
-  const files = part === 1 ? filesOf(outcome, whole, paper) : { pictures: [], documents: [] };
+  const files = partFiles(whole, part, paper.drawn);
   return page(
     [
       ...(said === '' ? [] : [text(said)]),
@@ -64,23 +60,28 @@ export function planParts(whole: string): string[] {
   return inParts(asTyped(whole), MESSAGE_TEXT - ROOM);
 }
 
-/** The first part of a plan comes with its pictures, its sheets, and the whole text as a file that cannot vanish. */
-function filesOf(outcome: Outcome, whole: string, paper: PlanPaper) {
-  const made = outcome.kind === 'plan' ? paper.pictures(outcome.plan) : { pictures: [], sheets: [] };
-  return { pictures: made.pictures, documents: [...made.sheets, textFile(whole)] };
+export interface PartFiles {
+  readonly pictures: readonly PageFile[];
+  readonly documents: readonly PageFile[];
 }
 
-export function textFile(whole: string): PageFile {
+/**
+ * The first part comes with the sheet and with the whole text as a file, which cannot vanish. Pictures that find no room
+ * beside them stand by the next parts; all of them stand in the sheet.
+ */
+export function partFiles(whole: string, part: number, { pictures, sheet }: Drawn): PartFiles {
+  const documents = [...(sheet === undefined ? [] : [sheet]), textFile(whole)];
+  const first = FILES - documents.length;
+  if (part === 1) return { pictures: pictures.slice(0, first), documents };
+  const from = first + (part - 2) * FILES;
+  return { pictures: pictures.slice(from, from + FILES), documents: [] };
+}
+
+function textFile(whole: string): PageFile {
   return { name: 'plan.txt', data: whole, alternative: '' };
 }
 
-function fileParts({
-  pictures,
-  documents,
-}: {
-  pictures: readonly PageFile[];
-  documents: readonly PageFile[];
-}) {
+export function fileParts({ pictures, documents }: PartFiles) {
   return [
     ...(pictures.length === 0 ? [] : [gallery(pictures)]),
     ...documents.map(({ name }) => shownFile(name)),

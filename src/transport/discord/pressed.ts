@@ -6,7 +6,7 @@ import { startFlow } from './commanded.ts';
 import { type Carried, readId, wordsOf } from './custom-id.ts';
 import { answerForm } from './form.ts';
 import { hostPage, hostSet } from './host-page.ts';
-import { goOn, interviewOf, say } from './interviews.ts';
+import { goOn, interviewOf, questionOf, say } from './interviews.ts';
 import { mineDone } from './mine.ts';
 import { note } from './page.ts';
 import { viewOf } from './plan-page.ts';
@@ -38,26 +38,18 @@ async function openForm(
   i: MessageComponentInteraction,
   { session, question }: Carried,
 ): Promise<void> {
-  const form = answerForm(session, question, questionOf(bot, question));
+  const form = answerForm(session, question, questionOf(bot.parts.flows, question));
   const opened = await bot.answers.openForm(i, form);
   if (opened.kind === 'taken') return;
   untold(bot, 'form not opened', i, opened);
   await bot.turns.of(place.owner, async () => {
     const direct: Place = { ...place, guild: null, direct: true };
-    const shown = goOn(bot, direct, session);
+    const shown = await goOn(bot, direct, session);
     const sent = await bot.direct.sendTo(place.user, shown.page);
     if (sent.kind !== 'sent' || shown.question === undefined) return;
     const { channel, message } = sent;
     bot.parts.chat.setBookmark(place.owner, { session, question: shown.question, channel, message });
   });
-}
-
-function questionOf({ parts }: Bot, id: string) {
-  for (const { questions } of parts.flows.values()) {
-    const found = questions.get(id);
-    if (found !== undefined) return found;
-  }
-  return undefined;
 }
 
 /** What comes of the press, as it is to be shown. */
@@ -107,9 +99,9 @@ function answered(
   place: Place,
   { session, question, what }: Carried,
   picked: readonly string[],
-): Shown {
+): Promise<Shown> {
   if (picked.length > 0) return say(bot, place, session, { text: picked.join(', '), to: question });
-  const text = wordsOf(what, [...said(bot, place, session)]);
+  const text = wordsOf(what, () => said(bot, place, session));
   if (text === undefined) return goOn(bot, place, session);
   return say(bot, place, session, { text, to: question });
 }
@@ -122,13 +114,18 @@ function said({ parts }: Bot, { owner }: Place, session: string): string[] {
   );
 }
 
-function more(bot: Bot, place: Place, { session, question }: Carried, picked: string): Shown {
+function more(
+  bot: Bot,
+  place: Place,
+  { session, question }: Carried,
+  picked: string,
+): Shown | Promise<Shown> {
   const interview = interviewOf(bot, place, session);
   switch (picked) {
     case 'answers': {
       // Also refuses those to whom the interview does not belong.
       bot.parts.desk.resume(place.owner, session);
-      const lines = bot.parts.people.interview(place.owner, session)?.lines ?? [];
+      const lines = bot.parts.people.interview(place.owner, session)?.lines() ?? [];
       return { page: answersPage(lines, interview) };
     }
     case 'start over':

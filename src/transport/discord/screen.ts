@@ -2,7 +2,17 @@
 import type { Button, Progress, Reply } from '../../dialogue/message.ts';
 import { makeId } from './custom-id.ts';
 import { MESSAGE_TEXT } from './limits.ts';
-import { buttons, type Choice, type Control, lists, type Page, page, text } from './page.ts';
+import {
+  buttons,
+  type Choice,
+  type Control,
+  gallery,
+  lists,
+  type Page,
+  type PageFile,
+  page,
+  text,
+} from './page.ts';
 import { asTyped, atMost } from './typed.ts';
 
 /** The interview that a message belongs to. */
@@ -22,23 +32,28 @@ const MOST_BUTTONS = 10;
 /** Room for what is said above a question, in characters, marks of escape included. */
 const SAID = 2600;
 
-/** Replies without an outcome, whose page is made elsewhere. */
-export function screenPage(replies: readonly Reply[], interview: Interview): Page {
+/** Replies without an outcome, whose page is made elsewhere; `picture` tells more of what was explained. */
+export function screenPage(replies: readonly Reply[], interview: Interview, picture?: PageFile): Page {
+  const pictures = picture === undefined ? [] : [picture];
+  return page(screenParts(replies, interview, pictures), pictures);
+}
+
+function screenParts(replies: readonly Reply[], interview: Interview, pictures: readonly PageFile[]) {
   const said = saidText(replies);
-  const above = said === '' ? [] : [text(said)];
+  const above = [...(said === '' ? [] : [text(said)]), ...(pictures.length === 0 ? [] : [gallery(pictures)])];
   const last = replies.findLast((reply) => reply.reply !== 'say');
   switch (last?.reply) {
     case 'ask':
-      return page([...above, ...askParts(last, interview)]);
+      return [...above, ...askParts(last, interview)];
     case 'check':
-      return page([...above, ...checkParts(last, interview)]);
+      return [...above, ...checkParts(last, interview)];
     case 'review':
-      return page([...above, ...reviewParts(last, interview, said.length)]);
+      return [...above, ...reviewParts(last, interview, said.length)];
     case 'rest':
-      return page([...above, text(asTyped(last.text)), ...restButtons(last.how, interview)]);
+      return [...above, text(asTyped(last.text)), ...restButtons(last.how, interview)];
     case 'outcome':
     case undefined:
-      return page(above);
+      return above;
     default:
       return last satisfies never;
   }

@@ -6,11 +6,11 @@ import type { Deed } from './answering.ts';
 import { Aside, type Bot, dialectFor, type Place, type Shown } from './bot.ts';
 import { makeId } from './custom-id.ts';
 import { hostOf, isPublic } from './host.ts';
-import { goOn } from './interviews.ts';
+import { drawnOf, goOn } from './interviews.ts';
 import { FOLLOW_UPS } from './limits.ts';
 import { factsOf } from './log.ts';
-import { buttons, gallery, type Page, type PageFile, page, shownFile, text } from './page.ts';
-import { planParts, textFile } from './plan-page.ts';
+import { buttons, type Page, page, text } from './page.ts';
+import { fileParts, partFiles, planParts } from './plan-page.ts';
 import { asTyped } from './typed.ts';
 
 /** What a press on the choice means. */
@@ -56,7 +56,8 @@ export async function share(
     return shareChoice(bot, place, deed.channel, session);
   const { outcome, title } = planned(bot, place, session);
   const shared = what === BODY ? outcome : withoutBody(outcome);
-  const pages = pagesOf(bot, place, shared, `${deed.name} shares a plan · ${title}`, deed.mayAttach);
+  const head = `${deed.name} shares a plan · ${title}`;
+  const pages = await pagesOf(bot, place, shared, { title, head, mayAttach: deed.mayAttach });
   for (const [n, one] of pages.slice(0, FOLLOW_UPS).entries()) {
     const posted = await bot.answers.followUp(deed, one, 'by all');
     if (posted.kind === 'taken') continue;
@@ -77,7 +78,7 @@ function notShared(kind: 'gone' | 'refused' | 'unsure', part: number): string {
 /** Sends the whole plan, in messages that stay, to her direct messages. */
 export async function sendToHer(bot: Bot, place: Place, session: string): Promise<Shown> {
   const { outcome, title } = planned(bot, place, session);
-  for (const one of pagesOf(bot, place, outcome, title, true)) {
+  for (const one of await pagesOf(bot, place, outcome, { title, head: title, mayAttach: true })) {
     const sent = await bot.direct.sendTo(place.user, one);
     if (sent.kind === 'closed')
       throw new Aside(
@@ -91,23 +92,23 @@ export async function sendToHer(bot: Bot, place: Place, session: string): Promis
   throw new Aside('I have sent it to your direct messages.');
 }
 
-function pagesOf(bot: Bot, place: Place, outcome: Outcome, title: string, mayAttach: boolean): Page[] {
+async function pagesOf(
+  bot: Bot,
+  place: Place,
+  outcome: Outcome,
+  { title, head, mayAttach }: { readonly title: string; readonly head: string; readonly mayAttach: boolean },
+): Promise<Page[]> {
   const whole = outcomeText(outcome, { dialect: dialectFor(bot, place), workings: false });
-  const made =
-    outcome.kind === 'plan' && mayAttach ? bot.parts.pictures(outcome.plan) : { pictures: [], sheets: [] };
-  const documents: readonly PageFile[] = mayAttach ? [...made.sheets, textFile(whole)] : [];
+  const drawn = await drawnOf(bot, place, outcome, title);
   const parts = planParts(whole);
   return parts.map((part, n) => {
-    const head = parts.length > 1 ? `${title} · part ${n + 1} of ${parts.length}` : title;
-    const paper = n === 0 ? [...made.pictures, ...documents] : [];
+    const above = parts.length > 1 ? `${head} · part ${n + 1} of ${parts.length}` : head;
+    const { pictures, documents } = mayAttach
+      ? partFiles(whole, n + 1, drawn)
+      : { pictures: [], documents: [] };
     return page(
-      [
-        text(`-# ${asTyped(head)}`),
-        text(part),
-        ...(n === 0 && made.pictures.length > 0 ? [gallery(made.pictures)] : []),
-        ...(n === 0 ? documents.map(({ name }) => shownFile(name)) : []),
-      ],
-      paper,
+      [text(`-# ${asTyped(above)}`), text(part), ...fileParts({ pictures, documents })],
+      [...pictures, ...documents],
     );
   });
 }

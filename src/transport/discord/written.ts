@@ -2,7 +2,7 @@
 import type { Reply } from '../../dialogue/message.ts';
 import { DeskRefused } from '../contract.ts';
 import { type Bot, bookmark, type Place, type Shown } from './bot.ts';
-import { shownReplies } from './interviews.ts';
+import { questionOf, shownReplies } from './interviews.ts';
 import { factsOf } from './log.ts';
 import { menuPage } from './menu.ts';
 import { note, type Page, page, text } from './page.ts';
@@ -14,7 +14,7 @@ const MENU = /^\s*(?:start|menu|hello|hi|begin|new)\s*[.!]?\s*$/i;
 /** The answer comes as a new message, below her words; the question above keeps its text and loses its buttons. */
 export async function heardInDirect(bot: Bot, place: Place, words: string): Promise<void> {
   const before = MENU.test(words) ? undefined : bot.parts.chat.bookmarkOf(place.owner);
-  const { shown, replies } = answerTo(bot, place, before, words);
+  const { shown, replies } = await answerTo(bot, place, before, words);
   const sent = await bot.direct.send(place.channel, shown.page);
   if (sent.kind !== 'sent') {
     bot.parts.log.warn('not answered', sent.kind === 'failed' ? factsOf(sent.error) : { why: sent.kind });
@@ -26,12 +26,12 @@ export async function heardInDirect(bot: Bot, place: Place, words: string): Prom
   if (closed.kind === 'failed') bot.parts.log.warn('not closed', factsOf(closed.error));
 }
 
-function answerTo(
+async function answerTo(
   bot: Bot,
   place: Place,
   before: Bookmark | undefined,
   words: string,
-): { shown: Shown; replies?: readonly Reply[] } {
+): Promise<{ shown: Shown; replies?: readonly Reply[] }> {
   if (before === undefined) return { shown: { page: menuPage(bot, place) } };
   if (words.trim() === '')
     return {
@@ -40,7 +40,7 @@ function answerTo(
   const { session, question } = before;
   try {
     const replies = bot.parts.desk.say(place.owner, session, { text: words, to: question });
-    return { shown: shownReplies(bot, place, session, replies), replies };
+    return { shown: await shownReplies(bot, place, session, replies), replies };
   } catch (error) {
     if (!(error instanceof DeskRefused)) throw error;
     if (error.reason === 'not stored')
@@ -57,9 +57,7 @@ function answerTo(
 
 /** The question as it was asked, with what was understood. */
 function closedPage(bot: Bot, { question }: Bookmark, replies: readonly Reply[]): Page {
-  const asked = [...bot.parts.flows.values()]
-    .find(({ questions }) => questions.has(question))
-    ?.questions.get(question);
+  const asked = questionOf(bot.parts.flows, question);
   const heard = replies.find((reply) => reply.reply === 'say' && reply.tone === 'heard');
   const noted = heard?.reply === 'say' ? `-# Noted: ${asTyped(heard.text)}` : '-# See below.';
   return page([text(asked === undefined ? noted : `${asTyped(asked.ask)}\n${noted}`)]);

@@ -6,8 +6,10 @@ import { expect } from 'vitest';
 import { type Kept, openKept, partsOf } from '../../../src/discord.ts';
 import type { Flows } from '../../../src/flow/compile.ts';
 import { loadFlows } from '../../../src/library.ts';
+import type { Desk } from '../../../src/transport/contract.ts';
 import { commandsFor } from '../../../src/transport/discord/commands.ts';
 import { logTo } from '../../../src/transport/discord/log.ts';
+import type { Draughtsman } from '../../../src/transport/discord/plan-files.ts';
 import { register, restFor } from '../../../src/transport/discord/registering.ts';
 import { type Running, runDiscord } from '../../../src/transport/discord/run.ts';
 import { messageOf, modalOf } from '../../stand-in/answer.ts';
@@ -22,6 +24,8 @@ export const flows = loadFlows();
 export interface Circle {
   readonly standIn: StandIn;
   readonly data: string;
+  /** The desk, to come to a point of an interview without pressing through it. */
+  readonly desk: Desk;
   /** What is kept, as the bot sees it. */
   readonly kept: Kept;
   /** The lines of the log. */
@@ -33,7 +37,15 @@ export interface Circle {
 
 const DEFAULTS = { unit: null, terms: 'us' } as const;
 
-export async function circle(settings: Partial<Settings> = {}): Promise<Circle> {
+/** Drawing takes a second a plan: only where pictures are looked at it is done. */
+const NOTHING_DRAWN: Draughtsman = {
+  plan: async () => ({ pictures: [], sheet: undefined }),
+  measuring: async () => undefined,
+};
+
+export async function circle(
+  settings: Partial<Settings> & { readonly draw?: boolean } = {},
+): Promise<Circle> {
   const standIn = await startStandIn({
     identify: { maxConcurrency: 1, bucketMs: 0, perDay: 1000 },
     patienceMs: 6000,
@@ -43,7 +55,8 @@ export async function circle(settings: Partial<Settings> = {}): Promise<Circle> 
   const kept = openKept(data);
   const log: string[] = [];
   const start = async (offered = flows): Promise<Running> => {
-    const parts = partsOf(DEFAULTS, offered, kept, logTo({ write: (line) => log.push(line) }));
+    const whole = partsOf(DEFAULTS, offered, kept, logTo({ write: (line) => log.push(line) }));
+    const parts = settings.draw === true ? whole : { ...whole, draw: NOTHING_DRAWN };
     const { api, token, appId: application } = standIn;
     const shard = { id: 0, of: 1 };
     const running = runDiscord(parts, { api, token, application, shard, identifyApart: 0, line: () => {} });
@@ -55,6 +68,7 @@ export async function circle(settings: Partial<Settings> = {}): Promise<Circle> 
   return {
     standIn,
     data,
+    desk: partsOf(DEFAULTS, flows, kept, logTo({ write: (line) => log.push(line) })).desk,
     kept,
     log,
     restart: async (offered) => {

@@ -203,6 +203,8 @@ describe('a disk that fails', () => {
   it('says so in a direct message too', async () => {
     anna.goTo(anna.dm);
     const message = await atSleeve();
+    const { chat } = here.kept;
+    await expect.poll(() => chat.bookmarkOf(`discord:${anna.id}`)?.question).toBe('sleeve_made');
     const other = new Database(join(here.data, 'easewright.sqlite'));
     other.exec('BEGIN IMMEDIATE');
     anna.say('from the cuff, flat');

@@ -18,7 +18,7 @@ import { flows } from './circle.ts';
 const SESSION = 'A'.repeat(22);
 const PAPER: PlanPaper = {
   dialect: 'us',
-  pictures: () => ({ pictures: [], sheets: [] }),
+  drawn: { pictures: [], sheet: undefined },
   ways: { share: true, send: true },
 };
 
