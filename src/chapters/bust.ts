@@ -107,16 +107,22 @@ function shortRows(known: BustFigures, { below, span }: BustPlace, added: number
   const { made, gauge, needle, depth } = known;
   const { front, workings } = frontOf(known);
   const wide = stitches(front + added);
+  const all = workOut(
+    'stitches on the needle at the bust',
+    'a + b',
+    { a: quantity('stitches', needle, 'stitches'), b: quantity('stitches added', added, 'stitches') },
+    { unit: 'stitches' },
+  );
   const ask = {
     ...made,
     depth,
     gauge: ratesOf(gauge),
     sides: 'both',
-    needle: stitches(needle + added),
+    needle: stitches(all.result.value),
     front: { start: 0, stitches: wide },
     bustSpan: span,
   } as const;
-  return dartPart(ask, gauge, below, workings);
+  return dartPart(ask, gauge, below, [...workings, all]);
 }
 
 /** In the round the front is half of all; an odd stitch goes to the back. */

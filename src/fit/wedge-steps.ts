@@ -1,8 +1,9 @@
 /** A short-row wedge as a step of a plan, with the workings of its markers; or the ways that can be knitted in its place. */
 import type { Gauge } from './gauge.ts';
+import type { PhraseName } from './phrases.ts';
 import { type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
 import { heightLine, plain, step } from './steps.ts';
-import { type Impossible, otherwise, type WorkedWay } from './ways.ts';
+import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
 import type { CannotWedge, Marker, NoRoom, Wedge, WedgeAlternative } from './wedge.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
@@ -23,7 +24,9 @@ export function wedgePart(
   const notes = [phrase('note: short rows'), ...place.notes];
   if (found.kind !== 'wedge') {
     const ways = found.alternatives.map((alternative) => way(alternative, place, gauge));
-    return otherwise(place, reason(found), ways, [...place.workings, ...found.workings], notes);
+    const { because, gaps } = reason(found);
+    const workings = [...place.workings, ...found.workings, ...statedAs(gaps)];
+    return otherwise(place, phrase(because, gaps), ways, workings, notes);
   }
   return {
     steps: [
@@ -63,22 +66,28 @@ const CALLED: Readonly<Record<Marker['name'], string>> = {
   centre: 'centre marker',
 };
 
-function reason(found: CannotWedge | NoRoom): Phrase {
+function reason(found: CannotWedge | NoRoom): { because: PhraseName; gaps: Parameters<typeof statedAs>[0] } {
   switch (found.kind) {
     case 'too many turns':
-      return phrase('cannot: turns exceed the base', {
-        asked: quantity('turns asked for', found.asked, 'times'),
-        most: quantity('most turns', found.most, 'times'),
-      });
+      return {
+        because: 'cannot: turns exceed the base',
+        gaps: {
+          asked: quantity('turns asked for', found.asked, 'times'),
+          most: quantity('most turns', found.most, 'times'),
+        },
+      };
     case 'too flat':
-      return phrase('cannot: wedge too flat', { depth: quantity('depth', found.depth, 'cm') });
+      return { because: 'cannot: wedge too flat', gaps: { depth: quantity('depth', found.depth, 'cm') } };
     case 'one side in the round':
-      return phrase('cannot: one side in the round');
+      return { because: 'cannot: one side in the round', gaps: {} };
     case 'no room':
-      return phrase('cannot: wedge too wide', {
-        needed: quantity('stitches needed', found.needed, 'stitches'),
-        available: quantity('stitches there', found.available, 'stitches'),
-      });
+      return {
+        because: 'cannot: wedge too wide',
+        gaps: {
+          needed: quantity('stitches needed', found.needed, 'stitches'),
+          available: quantity('stitches there', found.available, 'stitches'),
+        },
+      };
     default:
       return found satisfies never;
   }
