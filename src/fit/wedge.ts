@@ -219,10 +219,10 @@ function turnsFor(ask: WedgeAsk, base: Base, span: Span, markers: readonly Marke
   );
 }
 
-/** In the round the stitches beside a wedge are passed once on the way to it and back to the join, unless the join lies in it. */
+/** In the round the stitches beside a wedge are passed once on the way to it and back to the join, unless the join lies in it or at its end. */
 function closingOf(ask: WedgeAsk, turns: readonly Turn[]): Closing {
   const [first, last] = [turns[0], turns.at(-1)];
-  const joinWithin = (first?.at ?? 0) > 0 && (last?.at ?? 0) <= 0;
+  const joinWithin = (first?.at ?? 0) >= 0 && (last?.at ?? 0) <= 0;
   return {
     to: ask.worked === 'round' ? 'join' : 'end of the row',
     ordinaryRows: ask.worked === 'round' && joinWithin ? 0 : 1,

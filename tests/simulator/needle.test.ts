@@ -66,6 +66,11 @@ describe('the simulated needle', () => {
     expect(needle.log.map((row) => row.worked)).toEqual([6, 4, 6]);
   });
 
+  it('knits a whole round to a turn at the join', () => {
+    const needle = Needle.castOn(3, 'round').knitTo(3).turn().knitTo(1).turn().finish();
+    expect(needle.heights).toEqual([1, 3, 3]);
+  });
+
   it('turns on either side of the join in the round', () => {
     const needle = Needle.castOn(8, 'round').knitTo(2).turn().knitTo(-2).turn().finish();
     expect(needle.heights).toEqual([2, 2, 0, 0, 0, 0, 2, 2]);

@@ -137,9 +137,10 @@ export class Needle {
     return this;
   }
 
-  /** Knits on to a boundary; in the round across the join where need be. */
+  /** Knits on to a boundary; in the round across the join where need be. From the join, the join is a round away. */
   knitTo(boundary: number): this {
     const target = this.way === 'round' ? modulo(boundary, this.count) : boundary;
+    if (this.way === 'round' && this.yarn === 0 && boundary === this.count) this.knit(this.count);
     for (let guard = this.count; !this.isAt(target); guard--) {
       if (guard === 0)
         throw new Error(`boundary ${boundary} does not lie ahead among ${this.count} stitches`);
