@@ -46,7 +46,10 @@ export function usual(measurement: Measurement, body: Body): Usual | undefined {
     case 'armhole depth':
       return bySize(measurement, body);
     case 'hip':
-      return bySize(measurement, body) ?? byChestBand(measurement, body);
+      // The men's sizes give no hip from a 50 in chest on: one source for all of them, so that hips never shrink.
+      return body.table === 'men'
+        ? (byChestBand(measurement, body) ?? bySize(measurement, body))
+        : (bySize(measurement, body) ?? byChestBand(measurement, body));
     case 'back length':
     case 'arm length':
       return byShareOfHeight(measurement, body) ?? bySize(measurement, body);
