@@ -97,7 +97,7 @@ export function widthAt(p: Piece, row: number): number {
   const to = p.levels[above];
   if (to === undefined) return p.levels.at(-1)?.stitches ?? 0;
   const from = p.levels[above - 1];
-  if (from === undefined || to.row === from.row) return to.stitches;
+  if (from === undefined) return to.stitches;
   return from.stitches + ((to.stitches - from.stitches) * (row - from.row)) / (to.row - from.row);
 }
 

@@ -99,6 +99,24 @@ describe('a gauge', () => {
     expect(once.se / once.perCm).toBeCloseTo(0.00437, 5);
   });
 
+  it('adds how far three places differ: 21, 22 and 23 stitches to 10 cm', () => {
+    // Variance of 2.1, 2.2, 2.3 is 0.01; over 3 places and 2.2²: 0.000689. Counts: 3 × (0.0722 / 66)² = 0.0000036;
+    // tapes: 3 × (0.0289 / 30)² = 0.0000028. The root of the sum is 2.636 %.
+    const thrice = rateFrom([over10cm(21), over10cm(22), over10cm(23)]);
+    expect(thrice.se / thrice.perCm).toBeCloseTo(0.02636, 5);
+  });
+
+  it('keeps the printed count behind it', () => {
+    expect(rateAsPrinted(over4in(22)).counts).toEqual([over4in(22)]);
+  });
+
+  it('has one and the same neighbour on either side where a count is exact', () => {
+    const exact = chosen(stitchesFor(cm(40), perCm(2.2), { multiple: 4, plus: 0, edge: 0, parity: 'any' }));
+    expect([exact.below.stitches, exact.chosen, exact.above.stitches]).toEqual([88, 88, 88]);
+    const tie = chosen(stitchesFor(cm(45), perCm(2), { multiple: 4, plus: 0, edge: 0, parity: 'any' }));
+    expect([tie.below.stitches, tie.chosen, tie.above.stitches]).toEqual([88, 92, 92]);
+  });
+
   it('carries two standard errors to the finished width', () => {
     const once = rateFrom([over10cm(22)]);
     const bust = rangeOf(220, once);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { join } from '../../src/fit/join.ts';
 import { stitches } from '../../src/fit/units.ts';
 import { evaluate } from '../../src/fit/working.ts';
+import { told } from './told.ts';
 
 const asks = fc
   .record({
@@ -21,6 +22,8 @@ describe('body and sleeves joined', () => {
     fc.assert(
       fc.property(asks, (ask) => {
         const made = join(ask);
+        const least = Math.min(ask.sleeve, Math.floor(ask.body / 2));
+        expect(made.kind).toBe(ask.underarm < least ? 'joined' : 'underarms take all');
         if (made.kind !== 'joined') return;
         expect(made.yoke).toBe(ask.body + 2 * ask.sleeve - 4 * ask.underarm);
         expect(made.front + made.back + 2 * made.sleeve).toBe(made.yoke);
@@ -28,6 +31,17 @@ describe('body and sleeves joined', () => {
         for (const line of made.workings) expect(evaluate(line.formula, line.given)).toBe(line.exact);
       }),
     );
+  });
+
+  it('show how each count came about', () => {
+    const made = join({ body: stitches(201), sleeve: stitches(70), underarm: stitches(12) });
+    if (made.kind !== 'joined') throw new Error(made.kind);
+    expect(told(made.workings)).toEqual([
+      'stitches of the yoke: a + 2 * b - 4 * c = 293 stitches',
+      'stitches of the back: a / 2 - b = 88 stitches',
+      'stitches of the front: a / 2 - b = 89 stitches',
+      'stitches of each sleeve in the yoke: a - b = 58 stitches',
+    ]);
   });
 
   it('are refused where the underarms take a whole part, with the most that may be set aside', () => {

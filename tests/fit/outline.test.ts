@@ -90,6 +90,12 @@ describe('the outline of a piece', () => {
     expect(names).toEqual(['hem', 'waist', 'underarm', 'cross back', 'shoulder']);
   });
 
+  it('puts a level that lies above all others last', () => {
+    const names = withLevel(BODY, level('neck', 200, 60)).levels.map((l) => l.name);
+    expect(names.at(-1)).toBe('neck');
+    expect(names).toHaveLength(5);
+  });
+
   it('puts a level after those at the same row', () => {
     const names = withLevel(BODY, level('bust', 100, 190)).levels.map((l) => l.name);
     expect(names).toEqual(['hem', 'underarm', 'cross back', 'bust', 'shoulder']);

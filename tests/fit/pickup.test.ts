@@ -5,6 +5,7 @@ import { ANY_COUNT } from '../../src/fit/gauge.ts';
 import { type PickUpAsk, pickUp, RATIO_WITHIN, runsFor, smallRatio } from '../../src/fit/pickup.ts';
 import { perCm, rows } from '../../src/fit/units.ts';
 import { evaluate } from '../../src/fit/working.ts';
+import { told } from './told.ts';
 
 const ask = (over: Partial<PickUpAsk> = {}): PickUpAsk => ({
   rows: rows(114),
@@ -48,6 +49,25 @@ describe('stitches picked up along an edge', () => {
       runs: [{ pick: 4, times: 6 }],
       ratio: { stitches: 5, rows: 4 },
     });
+  });
+
+  it('are one in every row where band and edge are equally dense', () => {
+    const found = pickUp(ask({ rows: rows(40), rowsPerCm: perCm(2.2) }));
+    expect(found).toMatchObject({ stitches: 40, between: 'nothing', runs: [{ pick: 40, times: 1 }] });
+  });
+
+  it('show how they came about', () => {
+    const found = pickUp(ask({ rule: { multiple: 4, plus: 2, edge: 2, parity: 'any' } }));
+    if (found.kind !== 'picked up') throw new Error(found.kind);
+    expect(told(found.workings)).toEqual([
+      'length of the edge: a / b = 38 cm',
+      'stitches to pick up: a * b + e = 84 stitches',
+      'stitches to a row: a / b = 0.733333 ratio',
+      'stitches by the ratio alone: a * p / q = 86 stitches',
+    ]);
+    expect(told(pickUp(ask()).kind === 'picked up' ? (pickUp(ask()) as typeof found).workings : [])[1]).toBe(
+      'stitches to pick up: a * b = 84 stitches',
+    );
   });
 
   it('use up every row and every stitch, in stretches that differ by one at most', () => {
@@ -94,6 +114,27 @@ describe('buttonholes', () => {
     expect([...found.gaps].sort()).toEqual([15, 15, 16, 16, 16, 16]);
     expect(found.holes[0]).toEqual({ from: 4, to: 5 });
     expect(found.holes.at(-1)).toEqual({ from: 110, to: 111 });
+  });
+
+  it('stand by themselves where there is but one', () => {
+    const one = placeButtons({ ...band, buttons: 1 });
+    expect(one).toMatchObject({ kind: 'placed', holes: [{ from: 4, to: 5 }], gaps: [] });
+    expect(told(one.workings)).toEqual(['rows free between the buttonholes: a - b - c - n * h = 106 rows']);
+  });
+
+  it('show how the gaps came about', () => {
+    expect(told(placeButtons(band).workings)).toEqual([
+      'rows free between the buttonholes: a - b - c - n * h = 94 rows',
+      'a shorter gap: a / b = 15 rows',
+      'gaps one longer: a - b * c = 4 times',
+    ]);
+    expect(told(placeButtons({ ...band, length: 20 }).workings)).toEqual([
+      'rows free between the buttonholes: a - b - c - n * h = 0 rows',
+    ]);
+  });
+
+  it.each([{ buttons: 0 }, { hole: 0 }, { length: 10.5 }, { first: 1.5 }])('are refused with %o', (wrong) => {
+    expect(() => placeButtons({ ...band, ...wrong })).toThrow(RangeError);
   });
 
   it('say how many there is room for', () => {

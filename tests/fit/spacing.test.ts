@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CARRIERS, capacity, type Spaced, type SpacingAsk, space } from '../../src/fit/spacing.ts';
-import { rows, stitches } from '../../src/fit/units.ts';
+import { perCm, rows, stitches } from '../../src/fit/units.ts';
 import { evaluate } from '../../src/fit/working.ts';
+import { told } from './told.ts';
 
 const ask = fc
   .record({
@@ -130,6 +131,88 @@ describe('shaping spaced over a section', () => {
       }),
       { numRuns: 2_000 },
     );
+  });
+
+  const section: SpacingAsk = {
+    rows: rows(60),
+    from: stitches(46),
+    to: stitches(74),
+    perRow: 2,
+    carriers: 'odd rows',
+    lead: rows(0),
+    trail: rows(8),
+    order: 'grouped',
+  };
+
+  it('shows how it came about where only right-side rows shape: the first interval begins in the row before', () => {
+    // The last right-side row before 8 plain rows is row 51: 26 pairs of rows from row −1 on, for 14 increases.
+    const widened = space(section) as Spaced;
+    expect(widened.runs).toEqual([
+      { every: 4, times: 12 },
+      { every: 2, times: 2 },
+    ]);
+    expect(told(widened.workings)).toEqual([
+      'stitches to gain: b - a = 28 stitches',
+      'shaping rows: a / b = 14 times',
+      'rows from the first interval to the last shaping row: a + b = 52 rows',
+      'pairs of rows to a shorter interval: a / 2 / b = 1 times',
+      'longer intervals: a / 2 - b * c = 12 times',
+      'shorter intervals: a - b = 2 times',
+      'a shorter interval: 2 * a = 2 rows',
+      'a longer interval: a + b = 4 rows',
+      'plain rows after the last shaping row: a - b = 9 rows',
+      'first shaping row: a - b = 3 rows',
+      'plain rows before it: a - b = 2 rows',
+      'shaping rows after it in the first run: a - b = 11 times',
+    ]);
+  });
+
+  it('shows how it came about where every row may shape, from plain rows on', () => {
+    const every = { carriers: 'every row' as const, from: stitches(74), to: stitches(46) };
+    const narrowed = space({ ...section, ...every, lead: rows(3), trail: rows(1) }) as Spaced;
+    expect(narrowed.runs).toEqual([{ every: 4, times: 14 }]);
+    expect(told(narrowed.workings)).toEqual([
+      'stitches to lose: a - b = 28 stitches',
+      'shaping rows: a / b = 14 times',
+      'rows from the first interval to the last shaping row: a - b = 56 rows',
+      'rows to a shorter interval: a / b = 4 rows',
+      'longer intervals: a - b * c = 0 times',
+      'shorter intervals: a - b = 14 times',
+      'a shorter interval: a = 4 rows',
+      'plain rows after the last shaping row: a - b = 1 rows',
+      'first shaping row: a + b = 7 rows',
+      'plain rows before it: a - b = 6 rows',
+      'shaping rows after it in the first run: a - b = 13 times',
+    ]);
+  });
+
+  it('shows no more than the plain rows where nothing changes', () => {
+    const straight = space({ ...section, to: section.from }) as Spaced;
+    expect([straight.runs, straight.base, straight.plainAfter]).toEqual([[], 0, 60]);
+    expect(told(straight.workings)).toEqual([
+      'stitches to gain: b - a = 0 stitches',
+      'shaping rows: a / b = 0 times',
+      'rows to work plain: a = 60 rows',
+    ]);
+  });
+
+  it('spreads the longer intervals among the shorter ones on request', () => {
+    const mixed = space({
+      ...section,
+      carriers: 'every row',
+      trail: rows(2),
+      order: 'interleaved',
+    }) as Spaced;
+    // 58 rows for 14 increases: 12 of 4 and 2 of 5, one in the middle of each half.
+    expect(mixed.runs.map((run) => `${run.every} × ${run.times}`).join(', ')).toBe(
+      '5 × 1, 4 × 6, 5 × 1, 4 × 6',
+    );
+  });
+
+  it('tells how wide the count of a way out is, where the gauge is known', () => {
+    const odd = { ...section, to: stitches(75), stitchesPerCm: perCm(2) };
+    const found = space(odd);
+    expect(found.kind === 'no multiple' && found.alternatives.map((way) => way.width)).toEqual([37, 38]);
   });
 
   it('says so, and offers worked ways out, when it cannot be done', () => {

@@ -6,6 +6,8 @@ const given = {
   a: quantity('a', 12, 'cm'),
   b: quantity('b', 5, 'cm'),
   c: quantity('c', 2, 'times'),
+  a1: quantity('a1', 10, 'cm'),
+  b2: quantity('b2', 7, 'cm'),
 };
 
 describe('a formula', () => {
@@ -17,6 +19,8 @@ describe('a formula', () => {
     ['a / (b - c)', 4],
     ['2.5 * b', 12.5],
     ['a', 12],
+    ['a1 + b2', 17],
+    ['12.25 * b + 100', 161.25],
     ['√(a * a + b * b)', 13],
   ])('%s is worked in the order of school arithmetic', (formula, value) => {
     expect(evaluate(formula, given)).toBe(value);
@@ -45,6 +49,8 @@ describe('a working line', () => {
       rounding: { to: 'even' },
     });
     expect(line.exact).toBe(60);
+    expect(line.rounding).toEqual({ to: 'even' });
+    expect(workOut('width', 'a * b', given, { unit: 'cm' })).not.toHaveProperty('rounding');
     expect(line.result).toEqual({ name: 'stitches at the bust', value: 60, unit: 'stitches' });
   });
 
