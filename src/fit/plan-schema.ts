@@ -3,8 +3,8 @@
  * read plans: for every section its rows, the shaping rows, and the counts before and after.
  */
 import * as z from 'zod';
-import { EDGES } from './edge-shaping.ts';
 import { CONTRADICTIONS } from './contradiction.ts';
+import { EDGES } from './edge-shaping.ts';
 import { COUNTED, ROWED } from './pattern.ts';
 import { PHRASES } from './phrases.ts';
 import { NAMED_EDGES, type Plan, SHAPED_AT } from './plan.ts';
