@@ -1,18 +1,12 @@
 /** A shaped front neck as steps of a plan: the middle bound off, then one side after the other. */
-import { edgeWorkings, scheduleOf, shapedEdges } from './edge-steps.ts';
+import { edgeWorkings, shapedEdges } from './edge-steps.ts';
 import type { Gauge } from './gauge.ts';
-import {
-  type CannotNeck,
-  type Neck,
-  type NeckAlternative,
-  type NeckAsk,
-  type NeckSide,
-  neck,
-} from './neck.ts';
-import { type EdgeSchedule, type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
+import { type Neck, type NeckAsk, type NeckSide, neck } from './neck.ts';
+import { dividedRow, neckOtherwise, sideSchedule } from './neck-ways.ts';
+import { type Part, type Phrase, phrase, type Step } from './plan.ts';
 import { finishedLength, finishedWidth, heightLine, say, step } from './steps.ts';
 import type { Cm } from './units.ts';
-import { type Impossible, otherwise, type WorkedWay } from './ways.ts';
+import type { Impossible } from './ways.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** The pattern's own neck; null where its figures are not known. */
@@ -20,11 +14,7 @@ export type PatternNeck = Pick<NeckAsk, 'width' | 'depth'> | null;
 
 export function neckPart(ask: NeckAsk, pattern: PatternNeck): Part | Impossible {
   const found = neck(ask);
-  const lies = { piece: 'front', where: phrase('where: front neck'), worked: 'flat' } as const;
-  if (found.kind !== 'neck') {
-    const ways = found.alternatives.map(way);
-    return otherwise(lies, reason(found), ways, hindranceLines(found, ask));
-  }
+  if (found.kind !== 'neck') return neckOtherwise(found, ask);
   const before = pattern === null ? null : neck({ ...ask, ...pattern });
   const known = before?.kind === 'neck' ? before : null;
   return {
@@ -50,7 +40,7 @@ function divided(found: Neck, before: Neck | null, pattern: PatternNeck, gauge: 
           height: height.result,
         }),
       ),
-      divide(found),
+      dividedRow(found),
     ],
     check: phrase('check: length to the shoulder', { length: height.result }),
     notes: [...changes.map((c) => c.note), phrase('note: back neck as wide')],
@@ -63,17 +53,13 @@ function divided(found: Neck, before: Neck | null, pattern: PatternNeck, gauge: 
   });
 }
 
-function divide({ centre, sides: { first, last } }: Neck): Instruction {
-  return { do: 'divide', first: first.from, bindOff: centre, last: last.from };
-}
-
 /** The side that the dividing row knits last goes on with the same yarn. */
 function sides(found: Neck): Step[] {
   const of = (
     side: NeckSide,
     where: 'where: neck, the side on the needle' | 'where: neck, the other side',
   ) => {
-    const schedule = sideOf(found, side);
+    const schedule = sideSchedule(found, side);
     const other = where === 'where: neck, the other side';
     return step('front', phrase(where), {
       worked: 'flat',
@@ -89,10 +75,6 @@ function sides(found: Neck): Step[] {
     of(found.sides.last, 'where: neck, the side on the needle'),
     of(found.sides.first, 'where: neck, the other side'),
   ];
-}
-
-function sideOf(found: Neck, side: NeckSide): EdgeSchedule {
-  return scheduleOf('neck edge', side.from, side.events, found.rows);
 }
 
 interface Noted {
@@ -169,66 +151,4 @@ function patternLines({ width, depth }: { width: Cm; depth: Cm }): WorkingLine[]
     workOut("the pattern's neck width", 'a', { a: quantity('width', width, 'cm') }, { unit: 'cm' }),
     workOut("the pattern's neck depth", 'a', { a: quantity('depth', depth, 'cm') }, { unit: 'cm' }),
   ];
-}
-
-function reason(found: CannotNeck): Phrase {
-  switch (found.kind) {
-    case 'no shoulders left':
-      return phrase('cannot: no shoulders left', {
-        neck: quantity('stitches of the neck', found.neck, 'stitches'),
-        across: quantity('stitches across', found.stitches, 'stitches'),
-      });
-    case 'centre of the wrong parity':
-      return phrase('cannot: neck not symmetrical');
-    case 'shaping exceeds the neck':
-      return phrase('cannot: shaping exceeds the neck', {
-        taken: quantity('stitches taken', found.taken, 'stitches'),
-        neck: quantity('stitches of the neck', found.neck, 'stitches'),
-      });
-    case 'too few rows':
-      return phrase('cannot: neck too shallow', {
-        needed: quantity('rows needed', found.needed, 'rows'),
-        available: quantity('rows there', found.available, 'rows'),
-      });
-    default:
-      return found satisfies never;
-  }
-}
-
-function hindranceLines(found: CannotNeck, { width, depth, gauge, stitches }: NeckAsk): WorkingLine[] {
-  const wide = {
-    a: quantity('neck width', width, 'cm'),
-    b: quantity('stitches', gauge.stitches.perCm, 'stitches/cm'),
-    c: quantity('stitches across', stitches, 'stitches'),
-  };
-  const deep = { a: quantity('neck depth', depth, 'cm'), b: quantity('rows', gauge.rows.perCm, 'rows/cm') };
-  return [
-    workOut('stitches left beside the neck', 'c - a * b', wide, {
-      unit: 'stitches',
-      rounding: { to: 'whole' },
-    }),
-    workOut('rows of the neck', 'a * b', deep, { unit: 'rows', rounding: { to: 'even' } }),
-    ...Object.entries(found).flatMap(([what, value]) =>
-      typeof value === 'number'
-        ? [workOut(`${what}, as found`, 'a', { a: quantity(what, value, 'times') }, { unit: 'times' })]
-        : [],
-    ),
-  ];
-}
-
-function way({ way: name, neck: other }: NeckAlternative): WorkedWay {
-  const schedules = [sideOf(other, other.sides.last), sideOf(other, other.sides.first)] as const;
-  const width = quantity('neck width as knitted', other.width, 'cm');
-  const depth = quantity('neck depth as knitted', other.depth, 'cm');
-  return {
-    name: phrase(`way: ${name}`, { width, depth }),
-    instead: [
-      divide(other),
-      say(phrase('do: rows go on from the divided row')),
-      shapedEdges(schedules[0]),
-      say(phrase('do: take up the other side')),
-      shapedEdges(schedules[1]),
-    ],
-    workings: [...other.workings, ...schedules.flatMap(edgeWorkings)],
-  };
 }
