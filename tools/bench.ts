@@ -5,6 +5,7 @@ import { AT_THE_START, answersOf, type Session } from '../src/dialogue/session.t
 import { turn } from '../src/dialogue/turn.ts';
 import { shapeBody } from '../src/fit/body-shaping.ts';
 import { bodyPart } from '../src/fit/body-steps.ts';
+import { cap } from '../src/fit/cap.ts';
 import { type Gauge, rateAsPrinted } from '../src/fit/gauge.ts';
 import { shapeSleeve } from '../src/fit/sleeve.ts';
 import { sleevePart } from '../src/fit/sleeve-steps.ts';
@@ -70,6 +71,21 @@ function garment(scale: number): () => void {
   };
 }
 
+/** A cap of so many times the rows and stitches of a common one, into the same armhole. */
+function solved(scale: number): () => void {
+  const rate = (count: number) => rateAsPrinted({ count: count * scale, span: cm(10), unit: 'cm' });
+  const gauge: Gauge = { stitches: rate(22), rows: rate(30), worked: 'flat' };
+  const ask = {
+    upperArm: stitches(74 * scale),
+    armhole: { front: cm(23), back: cm(23) },
+    depth: cm(20),
+    bindOff: stitches(6 * scale),
+    gauge,
+  };
+  if (cap(ask).kind !== 'cap') throw new Error('the cap of the benchmark can be shaped');
+  return () => void cap(ask);
+}
+
 write(
   `Node ${process.version}, load ${loadavg()
     .map((l) => l.toFixed(1))
@@ -88,9 +104,12 @@ report(
   'spacing of a sleeve',
   times(() => void space({ ...ask, carriers: 'odd rows', order: 'grouped' })),
 );
+report('cap of a sleeve solved to its armhole', times(solved(1)));
 report('plan of a body and a sleeve', times(garment(1)));
-for (const scale of [2, 4, 8])
-  report(`the same with ${scale} times the stitches and rows`, times(garment(scale)));
+for (const scale of [2, 4, 8]) {
+  report(`the plan with ${scale} times the stitches and rows`, times(garment(scale)));
+  report(`the cap with ${scale} times the stitches and rows`, times(solved(scale)));
+}
 
 const whole = loadFlows().get('whole');
 if (whole === undefined) throw new Error('there is a whole way');
