@@ -4,9 +4,9 @@ import type { Instruction, Step } from '../../src/fit/plan.ts';
 import { phrase } from '../../src/fit/plan.ts';
 import { step } from '../../src/fit/steps.ts';
 import { picturesOfStep } from '../../src/present/pictures/of-plan.ts';
-import { drawStrip } from '../../src/present/pictures/strip.ts';
+import { drawStrip, splitStrip } from '../../src/present/pictures/strip.ts';
 import { stripsOf } from '../../src/present/pictures/strip-figures.ts';
-import { sampleArmhole, sampleRaglan } from '../../tools/sample-garment.ts';
+import { sampleArmhole, samplePlan, sampleRaglan } from '../../tools/sample-garment.ts';
 import { garments } from './garments.ts';
 import { faultsOf, pathsOf, textsOf } from './geometry.ts';
 
@@ -51,7 +51,7 @@ describe('the shaping strip', () => {
     fc.assert(
       fc.property(garments, (plan) => {
         for (const { rungs, plainAfter, rows } of plan.steps.flatMap((s) => stripsOf(s, VIEW)))
-          expect(rungs.reduce((sum, r) => sum + r.plainBefore + 1, plainAfter)).toBe(rows);
+          expect(rungs.reduce((sum, r) => sum + r.plainBefore + 1, plainAfter ?? Number.NaN)).toBe(rows);
       }),
     );
   });
@@ -70,6 +70,33 @@ describe('the shaping strip', () => {
         }
       }),
     );
+  });
+});
+
+describe('a strip that is too tall for its paper', () => {
+  it('is split into parts that fit, in the order of knitting, no row lost', () => {
+    fc.assert(
+      fc.property(garments, fc.integer({ min: 560, max: 900 }), (plan, tallest) => {
+        for (const strip of plan.steps.flatMap((s) => stripsOf(s, VIEW))) {
+          const parts = splitStrip(strip, tallest);
+          expect(parts.flatMap((p) => p.rungs)).toEqual(strip.rungs);
+          for (const part of parts) {
+            expect(faultsOf(drawStrip(part))).toEqual([]);
+            expect(drawStrip(part).height).toBeLessThanOrEqual(tallest);
+          }
+          parts.slice(1).forEach((part, i) => {
+            expect(part.from).toBe(parts[i]?.rungs.at(-1)?.after);
+          });
+          expect(parts.map((p) => p.plainAfter === null)).toEqual(parts.map((_, i) => i < parts.length - 1));
+        }
+      }),
+    );
+  });
+
+  it('is one where it fits', () => {
+    const [strip] = samplePlan().steps.flatMap((s) => stripsOf(s, VIEW));
+    if (strip === undefined) throw new Error('no strip');
+    expect(splitStrip(strip, Number.POSITIVE_INFINITY)).toEqual([strip]);
   });
 });
 
@@ -97,7 +124,7 @@ describe('a strip of bind-offs and decreases', () => {
     expect(us?.rungs.slice(0, 3).map((r) => r.note)).toEqual([
       'bind off 6 right',
       'bind off 6 left',
-      'decrease 1 each edge',
+      'decrease 1 at both',
     ]);
     expect(uk?.rungs[0]?.note).toBe('cast off 6 right');
   });

@@ -9,7 +9,7 @@ import { schematicCharacters } from './schematic-characters.ts';
 import { schematicAlternative } from './schematic-words.ts';
 import { CHART_TITLE, drawSizeChart, sizeChartCharacters } from './size-chart.ts';
 import { chartAlternative, sizeChart } from './size-chart-figures.ts';
-import { drawStrip } from './strip.ts';
+import { drawStrip, splitStrip } from './strip.ts';
 import { stripCharacters } from './strip-characters.ts';
 import { stripAlternative, stripsOf } from './strip-figures.ts';
 import { wedgeCharacters } from './wedge-characters.ts';
@@ -32,9 +32,9 @@ export function schematicsOf(plan: Plan, view: View): Picture[] {
   });
 }
 
-/** What a step has to show: sizes, shaping, short rows. */
-export function picturesOfStep(step: Step, view: View): Picture[] {
-  return [...sizePictures(step, view), ...stripPictures(step, view), ...wedgePictures(step, view)];
+/** What a step has to show: sizes, shaping, short rows. A ladder taller than `tallest` comes in parts. */
+export function picturesOfStep(step: Step, view: View, tallest = Number.POSITIVE_INFINITY): Picture[] {
+  return [...sizePictures(step, view), ...stripPictures(step, view, tallest), ...wedgePictures(step, view)];
 }
 
 function sizePictures(step: Step, view: View): Picture[] {
@@ -51,8 +51,9 @@ function sizePictures(step: Step, view: View): Picture[] {
   ];
 }
 
-function stripPictures(step: Step, view: View): Picture[] {
-  return stripsOf(step, view).map((strip) => ({
+function stripPictures(step: Step, view: View, tallest: number): Picture[] {
+  const strips = stripsOf(step, view).flatMap((strip) => splitStrip(strip, tallest));
+  return strips.map((strip) => ({
     name: fileName(`shaping ${strip.title}`),
     title: strip.title,
     drawing: drawStrip(strip),

@@ -9,8 +9,8 @@ export function stripCharacters(strip: StripFigures, columns: number): string {
   const digits = String(strip.rungs.at(-1)?.row ?? 0).length;
   const rungs = strip.rungs.flatMap(({ row, after, plainBefore, note }) => [
     ...(plainBefore === 0 ? [] : [`      ${plainBefore} plain`]),
+    ...(note === null ? [] : [`      ${note}`]),
     `[ ] ${word} ${String(row).padStart(digits)}: then ${after} stitches`,
-    ...(note === null ? [] : wrapColumns(note, wide - 6).map((w) => `      ${w}`)),
   ]);
   const ladder = [`    start: ${strip.from} stitches`, ...rungs, `    ${endWords(strip)}`].reverse();
   return sheetOfCharacters([

@@ -9,7 +9,7 @@ import { wordRaglan, wordRaglanRows } from '../raglan-words.ts';
 import { wordSchedule, wordShaping } from '../shaping-words.ts';
 import { inDialect } from '../terms.ts';
 import type { View } from '../view.ts';
-import { countedRows, stepTitle } from './words.ts';
+import { countedRows, rowWord, stepTitle } from './words.ts';
 
 export interface Rung {
   /** Counted from 1, the first row of the section. */
@@ -26,7 +26,8 @@ export interface StripFigures {
   readonly from: number;
   /** In the order of knitting. */
   readonly rungs: readonly Rung[];
-  readonly plainAfter: number;
+  /** Null where the ladder goes on in another part. */
+  readonly plainAfter: number | null;
   readonly rows: number;
   /** The whole in knitters' words. */
   readonly words: string;
@@ -87,7 +88,7 @@ function edgeStrip(title: string, schedule: EdgeSchedule, worked: Worked, view: 
 }
 
 function wordEvent({ by, change, edge }: EdgeEvent): string {
-  const where = edge === 'both' ? 'each edge' : edge;
+  const where = edge === 'both' ? 'at both' : edge;
   return `${by === 'bind off' ? '[bind off]' : by} ${Math.abs(change)} ${where}`;
 }
 
@@ -128,7 +129,25 @@ function ladder(
   return { from, rows, rungs, plainAfter: rows - (shaped.at(-1)?.row ?? 0) };
 }
 
+/** The ladder in parts of at most so many rungs; the first has the words of all. */
+export function partsOf(strip: StripFigures, most: number): StripFigures[] {
+  const count = Math.ceil(strip.rungs.length / most);
+  if (count <= 1) return [strip];
+  return Array.from({ length: count }, (_, i) => {
+    const rungs = strip.rungs.slice(i * most, (i + 1) * most);
+    const before = strip.rungs[i * most - 1];
+    const last = i === count - 1;
+    const title = `${strip.title}, part ${i + 1} of ${count}`;
+    const part = { ...strip, title, rungs, plainAfter: last ? strip.plainAfter : null };
+    if (before === undefined) return part;
+    const words = `Goes on after ${rowWord(strip.worked, 1)} ${before.row}.`;
+    const schedule = `${rungs.map((r) => `${r.row} (${r.after})`).join(', ')}.`;
+    return { ...part, from: before.after, words, schedule };
+  });
+}
+
 export function endWords({ plainAfter }: StripFigures): string {
+  if (plainAfter === null) return 'goes on';
   return plainAfter === 0 ? 'end' : `then ${plainAfter} plain`;
 }
 

@@ -5,11 +5,11 @@
 import { area, box, type Drawing, line, named, point, rectangle, type Shape, text } from '../draw/drawing.ts';
 import { wrapText } from '../draw/font.ts';
 import { BODY, LEADING, MARGIN, PICTURE_WIDTH, SMALL, STRONG, TITLE } from './picture.ts';
-import { endWords, type Rung, type StripFigures } from './strip-figures.ts';
+import { endWords, partsOf, type Rung, type StripFigures } from './strip-figures.ts';
 import { rowWord } from './words.ts';
 
 /** With more rungs than this a second column is begun, and the columns grow together. */
-const MOST_IN_ONE = 12;
+const MOST_IN_ONE = 8;
 /** From rung to rung; more where rungs carry notes. */
 const PITCH = { plain: 34, noted: 51 } as const;
 const BOX = 13;
@@ -22,14 +22,9 @@ interface Column {
 }
 
 export function drawStrip(strip: StripFigures): Drawing {
-  const room = PICTURE_WIDTH - 2 * MARGIN;
-  const title = wrapText(strip.title, room, TITLE.size, 'bold');
-  const words = wrapText(strip.words, room, SMALL.size);
+  const { title, words, below, header, pitch } = headOf(strip);
   const count = strip.rungs.length;
   const perColumn = count > MOST_IN_ONE ? Math.ceil(count / 2) : count;
-  const below = 26 + 21 * (title.length - 1);
-  const header = below + LEADING * words.length + 36;
-  const pitch = strip.rungs.some((r) => r.note !== null) ? PITCH.noted : PITCH.plain;
   const foot = header + 16 + pitch * (perColumn + 1);
   const shapes = [
     ...title.map((t, i) => text(t, point(MARGIN, 26 + 21 * i), TITLE)),
@@ -39,7 +34,28 @@ export function drawStrip(strip: StripFigures): Drawing {
       ladder(strip, nth, { perColumn, pitch, header, foot }),
     ),
   ];
-  return { width: PICTURE_WIDTH, height: foot + 30, shapes };
+  return { width: PICTURE_WIDTH, height: foot + FOOT, shapes };
+}
+
+/** Below the ladder. */
+const FOOT = 30;
+
+/** The strip in parts of which none is drawn taller; a paper has an end. */
+export function splitStrip(strip: StripFigures, tallest: number): StripFigures[] {
+  // With room for the title that a part has.
+  const { header, pitch } = headOf({ ...strip, title: `${strip.title}, part 9 of 9` });
+  const perColumn = Math.floor((tallest - header - 16 - FOOT) / pitch) - 1;
+  return partsOf(strip, 2 * Math.max(MOST_IN_ONE, perColumn));
+}
+
+/** Title and words in lines, and where they end. */
+function headOf(strip: StripFigures) {
+  const room = PICTURE_WIDTH - 2 * MARGIN;
+  const title = wrapText(strip.title, room, TITLE.size, 'bold');
+  const words = wrapText(strip.words, room, SMALL.size);
+  const below = 26 + 21 * (title.length - 1);
+  const pitch = strip.rungs.some((r) => r.note !== null) ? PITCH.noted : PITCH.plain;
+  return { title, words, below, header: below + LEADING * words.length + 36, pitch };
 }
 
 /** What the columns have in common. */

@@ -59,8 +59,7 @@ export function layOut(
   }
 
   function putAcross({ heading, continued, paragraphs }: Section): void {
-    const firstLines = paragraphs.flatMap((p) => p.lines).slice(0, LEAST);
-    if (used > 0 && used + heightOfAll(heading) + heightOf(firstLines) > room) turnPage();
+    if (used > 0 && used + heightOfAll(heading) + beginning(paragraphs) > room) turnPage();
     for (const p of heading) put(p);
     paragraphs.forEach((p, i) => {
       const rest = paragraphs.slice(i + 1);
@@ -103,6 +102,14 @@ function fitting(lines: readonly Line[], room: number): number {
   }
   const kept = Math.min(count, lines.length - LEAST);
   return kept >= LEAST ? kept : 0;
+}
+
+/** The least that may stand below a heading: two lines, or a paragraph that is too short to be broken. */
+function beginning([first, ...rest]: readonly Paragraph[]): number {
+  if (first === undefined) return 0;
+  if (first.lines.length >= 2 * LEAST) return heightOf(first.lines.slice(0, LEAST));
+  const whole = heightOf(first.lines);
+  return first.lines.length >= LEAST ? whole : whole + first.after + beginning(rest);
 }
 
 /** Whether the one line after this paragraph would come to stand alone on the next page. */

@@ -134,8 +134,15 @@ function listed(title: string, lines: readonly string[], setting: Setting): Sect
 }
 
 function pictureSections(plan: Plan, setting: Setting, options: PlanSheetOptions, view: View): Section[] {
-  const pictures = [...schematicsOf(plan, view), ...plan.steps.flatMap((s) => picturesOfStep(s, view))];
+  const tallest = pictureRoom(setting, options) / setting.drawing;
+  const ofSteps = plan.steps.flatMap((s) => picturesOfStep(s, view, tallest));
+  const pictures = [...schematicsOf(plan, view), ...ofSteps];
   return pictures.map((picture, i) => pictureSection(picture, i === 0, setting, options));
+}
+
+/** The height that a picture may have: a page less its heading. */
+function pictureRoom(setting: Setting, options: PlanSheetOptions): number {
+  return pageRoom(options) - 2 * setting.title;
 }
 
 function pictureSection(
@@ -144,11 +151,10 @@ function pictureSection(
   setting: Setting,
   options: PlanSheetOptions,
 ): Section {
-  const most = pageRoom(options) - 3 * setting.title;
   return {
     heading: first ? [heading('H1', 'Pictures', setting)] : [],
     continued: [],
-    paragraphs: [figure(picture.drawing, picture.alternative, setting, most)],
+    paragraphs: [figure(picture.drawing, picture.alternative, setting, pictureRoom(setting, options))],
     newPage: first,
   };
 }
