@@ -58,7 +58,6 @@ export const TOP_PHRASES = [
   'note: cap meets the shoulder seam at its middle',
   'note: cap eased in',
   'note: cap stretched',
-  'note: nearest sleeve tops',
   'cannot: odd loss',
   'cannot: cross back wider',
   'cannot: bind-offs exceed the loss',

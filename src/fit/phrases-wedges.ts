@@ -3,7 +3,6 @@ export const WEDGE_PHRASES = [
   // One row
   'summary: spread',
   'where: one row',
-  'do: row that follows',
   'note: flat ends are half',
   'note: one end is longer',
   'note: round has no join',

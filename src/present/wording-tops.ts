@@ -72,8 +72,6 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
     'The shoulder seam meets the middle of the top of the cap.',
   'note: cap eased in': 'The cap is {by} longer than the armhole. Ease that in as you sew.',
   'note: cap stretched': 'The cap is {by} shorter than the armhole. It stretches by that as you sew.',
-  'note: nearest sleeve tops':
-    'The counts that fit are {below} ({belowWidth}) and {above} ({aboveWidth}); the nearer one is used.',
   'cannot: odd loss': '{loss} cannot be lost alike at both sides.',
   'cannot: cross back wider':
     'The back above the armhole has {by} more than below it, and an armhole only narrows.',

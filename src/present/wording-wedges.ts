@@ -4,7 +4,6 @@ import type { WEDGE_PHRASES } from '../fit/phrases-wedges.ts';
 export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], string>> = {
   'summary: spread': 'From {before} to {after}, evenly spread.',
   'where: one row': 'One [row] with the changes spread evenly',
-  'do: row that follows': 'Work this [row] after it:',
   'note: flat ends are half':
     'The stretches at both ends are about half as long as those between. In a seam they make a whole one.',
   'note: one end is longer': 'The two ends differ by one stitch: these counts cannot be shared more evenly.',
