@@ -29,7 +29,7 @@ export function memberOnWire(account: Account): JsonObject {
     mute: false,
     flags: 0,
     pending: false,
-    permissions: '2248473465835073',
+    permissions: `${account.permissions}`,
   };
 }
 

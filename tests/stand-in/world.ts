@@ -11,6 +11,8 @@ export interface Account {
   takesDirectMessages: boolean;
   /** Whether she added the app to her own account (user install). */
   hasApp: boolean;
+  /** What she may do in servers, as permission bits. */
+  permissions: bigint;
 }
 
 export interface Guild {
@@ -53,6 +55,9 @@ const PERMISSIONS = {
 } as const;
 export type Permission = keyof typeof PERMISSIONS;
 
+/** A member's permissions in a new server, without those of its hosts. */
+const USUAL_PERMISSIONS = 2248473465835073n;
+
 const ALL_OF_THEM = Object.values(PERMISSIONS).reduce((all, bit) => all | bit, 0n);
 
 export class World {
@@ -71,6 +76,7 @@ export class World {
     locale: 'en-US',
     takesDirectMessages: false,
     hasApp: false,
+    permissions: USUAL_PERMISSIONS,
   };
 
   addGuild(name: string, { hasApp = true, locale = 'en-US' } = {}): Guild {
@@ -94,6 +100,7 @@ export class World {
       locale,
       takesDirectMessages: true,
       hasApp: false,
+      permissions: USUAL_PERMISSIONS,
     };
     this.accounts.set(account.id, account);
     return account;

@@ -18,8 +18,8 @@ const ONLY = 'only';
 
 export function hostPage(bot: Bot, guild: string, said = ''): Page {
   const now = hostOf(bot.parts.chat, guild);
-  const list = (what: string, choices: readonly Choice[], hint: string, most = 1) =>
-    lists(choices, { id: (n) => makeId('host', '', '', `${what} ${n}`), hint, most });
+  const list = (what: string, choices: readonly Choice[], hint: string, many = { least: 1, most: 1 }) =>
+    lists(choices, { id: (n) => makeId('host', '', '', `${what} ${n}`), hint, ...many });
   const chapters = bot.parts.desk.flows().map(({ id, title }) => ({
     label: title,
     value: id,
@@ -34,7 +34,7 @@ export function hostPage(bot: Bot, guild: string, said = ''): Page {
     ...list(SET.unit, units(now), 'Units'),
     ...list(SET.terms, terms(now), 'Terms'),
     text('Chapters on offer in this server:'),
-    ...list(SET.chapters, chapters, 'Chapters', chapters.length),
+    ...list(SET.chapters, chapters, 'Chapters', { least: 0, most: chapters.length }),
     text('Where sums and shared plans may be seen by all:'),
     ...list(SET.where, where(now), 'Public answers'),
     ...(Array.isArray(now.public) ? [channels(now.public)] : []),

@@ -25,6 +25,13 @@ export function menuPage(bot: Bot, place: Place, said = ''): Page {
       '**What would you like to do?**\n-# One question at a time. Each answer is saved at once, and you may stop whenever you like.',
     ),
     ...buttons(goOn),
+    ...(wishes.length === 0
+      ? [
+          text(
+            'The hosts of this server offer nothing to begin here. In a direct message with me all is open.',
+          ),
+        ]
+      : []),
     ...lists(wishes, { id: (list) => makeId('start', '', '', `${list}`), hint: 'Begin something new' }),
   ]);
 }

@@ -114,7 +114,10 @@ export async function pick(
   hint: string,
   ...labels: string[]
 ): Promise<SeenMessage> {
-  const list = message.selects.find(({ placeholder }) => placeholder.startsWith(hint));
+  const list = message.selects.find(
+    ({ placeholder, options }) =>
+      placeholder.startsWith(hint) && options.some(({ label }) => labels.includes(label)),
+  );
   if (list === undefined) throw new Error(`there is no list '${hint}'`);
   return messageOf(await person.select(message, list.customId, labels));
 }
