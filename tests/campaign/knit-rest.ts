@@ -61,8 +61,7 @@ export function knitRest(
 /** The gauge as it really is, counted over 20 cm. */
 function counted(gauge: Gauge, { stitches: wider, rows: taller }: Sweater['check']): Gauge {
   const rate = ({ perCm }: Rate, factor: number) =>
-    factor === 1 ? gaugeAsItWas(perCm) : rateFrom([{ count: perCm * factor * 20, span: cm(20), unit: 'cm' }]);
-  const gaugeAsItWas = (perCm: number) => rateFrom([{ count: perCm * 20, span: cm(20), unit: 'cm' }]);
+    rateFrom([{ count: perCm * factor * 20, span: cm(20), unit: 'cm' }]);
   return { ...gauge, stitches: rate(gauge.stitches, wider), rows: rate(gauge.rows, taller) };
 }
 
