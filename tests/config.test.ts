@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parse } from 'dotenv';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { ConfigFaults, configFrom } from '../src/config.ts';
+import { ConfigFaults, configFrom, discordConfigFrom } from '../src/config.ts';
 
 const DEFAULTS = { data: resolve('data'), unit: null, terms: 'us' };
 
@@ -34,6 +34,56 @@ describe('the settings', () => {
 
   it('stand in the example file with their defaults', () => {
     expect(configFrom(parse(readFileSync('.env.example')))).toEqual(DEFAULTS);
+  });
+});
+
+describe('the settings of the bot', () => {
+  const TOKEN = 'MTIzNDU2.Nzg5MDEy.c2VjcmV0LXRva2Vu';
+  const SET = {
+    EASEWRIGHT_DISCORD_TOKEN: ` ${TOKEN} `,
+    EASEWRIGHT_DISCORD_APPLICATION: '123456789012345678',
+  };
+
+  it('are taken beside the others, with what is usual where they are not set', () => {
+    expect(discordConfigFrom({ ...SET, EASEWRIGHT_UNIT: 'in' })).toEqual({
+      ...DEFAULTS,
+      unit: 'in',
+      token: TOKEN,
+      application: '123456789012345678',
+      shards: 1,
+      api: 'https://discord.com/api',
+    });
+    expect(discordConfigFrom({ ...SET, EASEWRIGHT_DISCORD_SHARDS: '4' }).shards).toBe(4);
+  });
+
+  it('name every fault at once, those of the others too', () => {
+    const faults = (set: Record<string, string>): unknown => {
+      try {
+        return discordConfigFrom(set);
+      } catch (error) {
+        return error instanceof ConfigFaults ? error.faults : error;
+      }
+    };
+    expect(faults({ EASEWRIGHT_UNIT: 'ells' })).toEqual([
+      expect.stringContaining("EASEWRIGHT_UNIT is 'ells'"),
+      expect.stringContaining('EASEWRIGHT_DISCORD_TOKEN is missing'),
+      expect.stringContaining('EASEWRIGHT_DISCORD_APPLICATION is missing'),
+    ]);
+    const wrong = {
+      EASEWRIGHT_DISCORD_TOKEN: 'secret',
+      EASEWRIGHT_DISCORD_APPLICATION: 'Easewright',
+      EASEWRIGHT_DISCORD_SHARDS: 'many',
+      EASEWRIGHT_DISCORD_API: 'discord',
+    };
+    expect(faults(wrong)).toEqual([
+      expect.stringContaining('EASEWRIGHT_DISCORD_TOKEN is no token'),
+      expect.stringContaining('EASEWRIGHT_DISCORD_APPLICATION is no application id'),
+      'EASEWRIGHT_DISCORD_SHARDS is no number.',
+      'EASEWRIGHT_DISCORD_API is no web address.',
+    ]);
+    expect(faults({ ...SET, EASEWRIGHT_DISCORD_SHARDS: '0' })).toEqual([
+      'EASEWRIGHT_DISCORD_SHARDS must be 1 or more.',
+    ]);
   });
 });
 

@@ -1,13 +1,5 @@
 /** The connection to Discord: what is listened to, and how it is kept. */
-import {
-  Client,
-  type ClientOptions,
-  Events,
-  GatewayIntentBits,
-  Options,
-  Partials,
-  type REST,
-} from 'discord.js';
+import { Client, type ClientOptions, Events, GatewayIntentBits, Options, Partials } from 'discord.js';
 import { identifyGate } from './identify.ts';
 import { factsOf } from './log.ts';
 import type { DiscordParts } from './parts.ts';
@@ -52,9 +44,14 @@ export function makeClient({ chat, clock }: DiscordParts, { api, shard, identify
   return new Client(options);
 }
 
-/** Tells of every change of the line. The library reconnects and resumes by itself. */
-export function watchLine(client: Client, { log }: DiscordParts, told: (line: Line) => void): void {
+/**
+ * Tells of every change of the line, until the function that it gives is called. The library reconnects and resumes by
+ * itself.
+ */
+export function watchLine(client: Client, { log }: DiscordParts, told: (line: Line) => void): () => void {
+  let watching = true;
   const change = (line: Line, facts = {}) => {
+    if (!watching) return;
     log.info('line', { line, ...facts });
     told(line);
   };
@@ -64,11 +61,10 @@ export function watchLine(client: Client, { log }: DiscordParts, told: (line: Li
   client.on(Events.ShardDisconnect, ({ code }) => change('refused', { code }));
   client.on(Events.ShardError, (error) => log.warn('line failed', factsOf(error)));
   client.on(Events.Error, (error) => log.error('client failed', factsOf(error)));
-  limited(client.rest, log);
-}
-
-function limited(rest: REST, log: DiscordParts['log']): void {
-  rest.on('rateLimited', ({ global, scope, timeToReset }) =>
+  client.rest.on('rateLimited', ({ global, scope, timeToReset }) =>
     log.info('rate limit', { global, scope, wait: timeToReset }),
   );
+  return () => {
+    watching = false;
+  };
 }

@@ -24,5 +24,5 @@ export const FOLLOW_UPS = 5;
 /** Names, descriptions and values of one command together (interactions/application-commands). */
 export const COMMAND_TEXT = 8000;
 export const COMMAND_NAME = 32;
-/** Between two identifies of the same bucket, in milliseconds (events/gateway). */
-export const IDENTIFY_APART = 5000;
+/** Between two identifies of the same bucket: five seconds (events/gateway), and half a one for what delays them. */
+export const IDENTIFY_APART = 5500;

@@ -37,7 +37,7 @@ export function runDiscord(parts: DiscordParts, starting: Starting): Running {
   const ears = hearing(bot);
   client.on(Events.InteractionCreate, ears.interaction);
   client.on(Events.MessageCreate, ears.message);
-  watchLine(client, parts, starting.line);
+  const unwatch = watchLine(client, parts, starting.line);
   starting.line('connecting');
   return {
     ready: Promise.all([client.login(starting.token), letIn(client)]).then(() => {}),
@@ -45,6 +45,7 @@ export function runDiscord(parts: DiscordParts, starting: Starting): Running {
       client.off(Events.InteractionCreate, ears.interaction);
       client.off(Events.MessageCreate, ears.message);
       await Promise.race([ears.rest(), wait(FINISHING, undefined, { ref: false })]);
+      unwatch();
       await hangUp(client);
     },
   };

@@ -1,0 +1,74 @@
+/** `npm run discord`, `discord:check` and `discord:commands`, as processes of their own. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openKept } from '../../../src/discord.ts';
+import { readHealth } from '../../../src/transport/discord/health.ts';
+import { type StandIn, startStandIn } from '../../stand-in/stand-in.ts';
+import { command, press, sessionOf, type } from './circle.ts';
+import { type Environment, environmentFor, letIn, run, start } from './program.ts';
+
+let standIn: StandIn;
+let data: string;
+let environment: Environment;
+beforeAll(async () => {
+  standIn = await startStandIn({
+    patienceMs: 10_000,
+    identify: { maxConcurrency: 1, bucketMs: 0, perDay: 1000 },
+  });
+  data = mkdtempSync(join(tmpdir(), 'easewright-program-'));
+  environment = environmentFor(standIn, data);
+});
+afterAll(async () => {
+  expect(standIn.record.violations).toEqual([]);
+  await standIn.close();
+  rmSync(data, { recursive: true, force: true });
+});
+
+describe('discord:check and discord:commands', () => {
+  it('name everything that is not set, at once', async () => {
+    const { code, out } = await run('discord:check', { EASEWRIGHT_DATA: data, EASEWRIGHT_UNIT: 'ells' });
+    expect(code).toBe(1);
+    expect(out).toContain("missing  EASEWRIGHT_UNIT is 'ells'");
+    expect(out).toContain('missing  EASEWRIGHT_DISCORD_TOKEN is missing: the secret token of your bot');
+    expect(out).toContain('missing  EASEWRIGHT_DISCORD_APPLICATION is missing: the application id');
+    expect(out).toContain('Missing: 3.');
+  });
+
+  it('register the commands, and find nothing missing', async () => {
+    const first = await run('discord:commands', environment);
+    expect(first).toMatchObject({ code: 0, out: expect.stringContaining('The commands are registered.') });
+    const after = await run('discord:check', environment);
+    expect(after).toMatchObject({ code: 0, out: expect.stringContaining('Nothing is missing.') });
+    expect(after.out).toContain('note     The bot is not running. To start it: npm run discord');
+  });
+});
+
+describe('discord', () => {
+  it('does not try again where Discord refuses the token', async () => {
+    const refused = await run('discord', { ...environment, EASEWRIGHT_DISCORD_TOKEN: 'ab.cd.ef' });
+    expect(refused).toMatchObject({ code: 78, out: expect.stringContaining('TokenInvalid') });
+  });
+
+  it('answers, tells how it is, ends on SIGTERM with everything stored, and logs nothing that was typed', async () => {
+    const bot = start('discord', environment);
+    await bot.until((out) => letIn(out) === 1);
+    expect(readHealth(data)).toMatchObject([{ line: 'ready', pid: bot.process.pid }]);
+    const anna = standIn.person('Anna Wintergreen');
+    const first = await command(anna, 'fit measure', { what: 'Upper arm', table: "Women's" });
+    const asked = await press(anna, first, 'Centimetres');
+    await type(anna, asked, 'wide, I fear');
+    await type(anna, asked, '31.7 cm');
+    bot.process.kill('SIGTERM');
+    expect(await bot.exit).toBe(0);
+    const kept = openKept(data);
+    expect(kept.store.load(sessionOf(asked))?.log.at(-1)).toMatchObject({ typed: '31.7 cm' });
+    kept.close();
+    const lines = bot.out().trim().split('\n');
+    expect(lines.map((line) => JSON.parse(line).event)).toEqual(['line', 'stopped']);
+    expect(bot.out()).not.toMatch(/31\.7|wide|Anna|Wintergreen|upper_arm/);
+    expect(bot.out()).not.toContain(anna.id);
+    expect(readHealth(data)).toEqual([]);
+  });
+});
