@@ -15,6 +15,7 @@ export interface Bookmark {
 export interface ChatStore {
   readonly bookmarkOf: (owner: string) => Bookmark | undefined;
   readonly setBookmark: (owner: string, bookmark: Bookmark) => void;
+  readonly dropBookmark: (owner: string) => void;
   /** What the hosts of a community have set, as JSON text; undefined where they have set nothing. */
   readonly hostOf: (community: string) => string | undefined;
   readonly setHost: (community: string, settings: string) => void;
@@ -46,6 +47,7 @@ export function openChatStore(file: string, patience: number): ChatStore {
     bookmarkOf: (owner) => tried('bookmarkOf', () => sql.bookmark.get(owner)),
     setBookmark: (owner, { session, question, channel, message }) =>
       tried('setBookmark', () => void sql.setBookmark.run(owner, session, question, channel, message)),
+    dropBookmark: (owner) => tried('dropBookmark', () => void sql.dropBookmark.run(owner)),
     hostOf: (community) => tried('hostOf', () => sql.host.get(community)?.settings),
     setHost: (community, settings) => tried('setHost', () => void sql.setHost.run(community, settings)),
     passAt: (gate, apart, now) => tried('passAt', () => pass.immediate(gate, apart, now)),
@@ -61,6 +63,7 @@ function prepare(db: Database.Database) {
     setBookmark: db.prepare<
       [owner: string, session: string, question: string, channel: string, message: string]
     >('INSERT OR REPLACE INTO bookmark (owner, session, question, channel, message) VALUES (?, ?, ?, ?, ?)'),
+    dropBookmark: db.prepare<[owner: string]>('DELETE FROM bookmark WHERE owner = ?'),
     host: db.prepare<[community: string], { settings: string }>(
       'SELECT settings FROM host WHERE community = ?',
     ),

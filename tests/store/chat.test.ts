@@ -18,6 +18,8 @@ describe('a bookmark', () => {
     chat.setBookmark('ada', { ...AT_WRIST, question: 'bust', message: 'm2' });
     expect(chat.bookmarkOf('ada')).toEqual({ ...AT_WRIST, question: 'bust', message: 'm2' });
     expect(chat.bookmarkOf('bea')).toBeUndefined();
+    chat.dropBookmark('ada');
+    expect(chat.bookmarkOf('ada')).toBeUndefined();
   });
 
   it('is forgotten with everything else of its owner, and with nothing of others', () => {

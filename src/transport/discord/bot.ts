@@ -74,6 +74,7 @@ export async function worked(
   await bot.turns.of(place.owner, async () => {
     const shown = await attempted(bot, deed, work);
     if (shown instanceof Aside) return aside(bot, deed, as, note(shown.message));
+    leaveBookmark(bot, place, shown);
     const edited = await bot.answers.edit(deed, shown.page);
     if (edited.kind === 'taken') bookmark(bot, place, shown, edited.message);
     else await shownOtherwise(bot, deed, place, shown, edited);
@@ -147,6 +148,16 @@ async function shownOtherwise(
     const sent = await bot.direct.send(place.channel, shown.page);
     if (sent.kind === 'sent') bookmark(bot, place, shown, sent.message);
   }
+}
+
+/**
+ * Before another interview is shown, none is bookmarked: where the program ends between showing and keeping the bookmark,
+ * her next words must not be taken for an answer in the interview before.
+ */
+export function leaveBookmark({ parts }: Bot, { direct, owner }: Place, { session }: Shown): void {
+  if (!direct || session === undefined) return;
+  const before = parts.chat.bookmarkOf(owner);
+  if (before !== undefined && before.session !== session) parts.chat.dropBookmark(owner);
 }
 
 export function bookmark(bot: Bot, place: Place, shown: Shown, message: string | undefined): void {

@@ -55,6 +55,7 @@ export interface Bookmark {
 export interface Chat {
   readonly bookmarkOf: (owner: string) => Bookmark | undefined;
   readonly setBookmark: (owner: string, bookmark: Bookmark) => void;
+  readonly dropBookmark: (owner: string) => void;
   readonly hostOf: (community: string) => string | undefined;
   readonly setHost: (community: string, settings: string) => void;
   readonly passAt: (gate: string, apart: number, now: number) => number;

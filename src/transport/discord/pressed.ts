@@ -1,7 +1,17 @@
 /** What a press or a choice on one of our messages does. */
 import { type MessageComponentInteraction, PermissionFlagsBits } from 'discord.js';
 import type { Button, Reply } from '../../dialogue/message.ts';
-import { Aside, type Bot, type Place, placeOf, type Shown, untold, worked } from './bot.ts';
+import {
+  Aside,
+  type Bot,
+  bookmark,
+  leaveBookmark,
+  type Place,
+  placeOf,
+  type Shown,
+  untold,
+  worked,
+} from './bot.ts';
 import { startFlow } from './commanded.ts';
 import { type Carried, readId, wordsOf } from './custom-id.ts';
 import { answerForm } from './form.ts';
@@ -45,10 +55,9 @@ async function openForm(
   await bot.turns.of(place.owner, async () => {
     const direct: Place = { ...place, guild: null, direct: true };
     const shown = await goOn(bot, direct, session);
+    leaveBookmark(bot, direct, shown);
     const sent = await bot.direct.sendTo(place.user, shown.page);
-    if (sent.kind !== 'sent' || shown.question === undefined) return;
-    const { channel, message } = sent;
-    bot.parts.chat.setBookmark(place.owner, { session, question: shown.question, channel, message });
+    if (sent.kind === 'sent') bookmark(bot, { ...direct, channel: sent.channel }, shown, sent.message);
   });
 }
 

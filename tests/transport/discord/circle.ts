@@ -149,7 +149,10 @@ export function planFile(message: SeenMessage): string {
 }
 
 /** What she has answered in an interview, as it was typed, in the order in which it was kept. */
-export function typedBy({ kept }: Circle, session: string): readonly [question: string, typed: string][] {
+export function typedBy(
+  { kept }: Pick<Circle, 'kept'>,
+  session: string,
+): readonly [question: string, typed: string][] {
   const log = kept.store.load(session)?.log ?? [];
   return log.flatMap((line): [string, string][] =>
     line.line === 'answer' ? [[line.question, line.typed]] : [],

@@ -1,0 +1,14 @@
+import { expect, it } from 'vitest';
+import { budget, tell } from '../../campaign/budget.ts';
+import { crowd } from './crowd.ts';
+
+const { seed } = budget();
+const PEOPLE = 500;
+
+it(`${PEOPLE} people at once are served through failing calls and a gateway that is cut`, async () => {
+  tell(`crowd: EASEWRIGHT_SEED=${seed}`);
+  const met = await crowd({ people: PEOPLE, seed, cutEvery: 3000 });
+  for (const [what, times] of Object.entries(met)) tell(`  ${String(times).padStart(7)}  ${what}`);
+  expect(met.answers).toBe(PEOPLE * 5);
+  expect(met.cuts).toBeGreaterThan(2);
+});
