@@ -37,10 +37,7 @@ function shapeRow(needle: Needle, change: number, worked: Worked): void {
   if (worked === 'flat') {
     needle.shaped({ start: change / 2, end: change / 2 });
   } else if (change % 4 === 0) {
-    const half = Math.floor(needle.count / 2);
-    const quarter = change / 4;
-    const places = [2, half - 4, half + 4, needle.count - 4];
-    needle.shaped({ at: places.map((before) => ({ before, change: quarter })) });
+    needle.shaped({ at: fourPlaces(needle.count).map((before) => ({ before, change: change / 4 })) });
   } else {
     needle.shaped({
       at: [
@@ -49,4 +46,11 @@ function shapeRow(needle: Needle, change: number, worked: Worked): void {
       ],
     });
   }
+}
+
+/** On either side of two lines half a round apart; on few stitches, as under a child's arm, simply a quarter apart. */
+function fourPlaces(count: number): readonly number[] {
+  const half = Math.floor(count / 2);
+  if (count < 16) return [0, 1, 2, 3].map((nth) => Math.floor((nth * count) / 4));
+  return [2, half - 4, half + 4, count - 4];
 }
