@@ -8,11 +8,11 @@ export interface Budget {
   readonly seed: number;
 }
 
-/** EASEWRIGHT_RUNS garments from EASEWRIGHT_SEED. Without a seed the clock gives one; it is printed, to be set again. */
-export function budget(): Budget {
+/** EASEWRIGHT_RUNS garments from EASEWRIGHT_SEED; where none is set from `seed`, or else from the clock. */
+export function budget(seed = Date.now() % 2 ** 31): Budget {
   return {
     runs: whole('EASEWRIGHT_RUNS') ?? USUAL_RUNS,
-    seed: whole('EASEWRIGHT_SEED') ?? Date.now() % 2 ** 31,
+    seed: whole('EASEWRIGHT_SEED') ?? seed,
   };
 }
 
