@@ -51,6 +51,6 @@ function shapeRow(needle: Needle, change: number, worked: Worked): void {
 /** On either side of two lines half a round apart; on few stitches, as under a child's arm, simply a quarter apart. */
 function fourPlaces(count: number): readonly number[] {
   const half = Math.floor(count / 2);
-  if (count < 16) return [0, 1, 2, 3].map((nth) => Math.floor((nth * count) / 4));
+  if (count < 24) return [0, 1, 2, 3].map((nth) => Math.floor((nth * count) / 4));
   return [2, half - 4, half + 4, count - 4];
 }
