@@ -7,8 +7,9 @@ import { sizesAtGauge } from '../../src/fit/other-size.ts';
 import type { Pattern, PatternSize } from '../../src/fit/pattern.ts';
 import { regauge } from '../../src/fit/regauge.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
-import { cm } from '../../src/fit/units.ts';
+import { cm, stitches } from '../../src/fit/units.ts';
 import { evaluate } from '../../src/fit/working.ts';
+import { told } from './told.ts';
 
 const gauge = (sts: number, rws: number): Gauge => ({
   stitches: rateAsPrinted({ count: sts, span: cm(10), unit: 'cm' }),
@@ -75,6 +76,64 @@ describe('a size at another gauge', () => {
 
   it('is refused for a size that the pattern lacks', () => {
     expect(() => regauge(SAMPLE_ROUND, 'XL', gauge(20, 27))).toThrow(RangeError);
+  });
+
+  it('keeps back and front alike where a round is divided, and only there', () => {
+    // 220 × 20.5 / 22 are 205 stitches: no two halves.
+    const bustOf = (pattern: Pattern) => regauge(pattern, '4', gauge(20.5, 28)).size.counts.bust;
+    const any: Pattern = { ...SAMPLE_ROUND, repeat: { multiple: 1, plus: 0 } };
+    expect(bustOf(any)).toBe(206);
+    expect(bustOf({ ...any, construction: 'drop shoulder' })).toBe(206);
+    expect(bustOf({ ...any, construction: 'raglan' })).toBe(205);
+    // A repeat that is always odd goes before it: 4 × 51 + 1.
+    expect(bustOf({ ...any, repeat: { multiple: 4, plus: 1 } })).toBe(205);
+  });
+
+  it('gives a waist the parity of the bust, so that shaping at both sides reaches it', () => {
+    const waisted: Pattern = {
+      ...SAMPLE_PIECES,
+      repeat: { multiple: 1, plus: 0 },
+      sizes: SAMPLE_PIECES.sizes.map((s) => ({ ...s, counts: { ...s.counts, waist: stitches(97) } })),
+    };
+    // 110 × 20 / 22 + 2 are 102; 95 × 20 / 22 + 2 are 88.4, of the bust's parity 88.
+    const { counts } = regauge(waisted, '4', gauge(20, 27)).size;
+    expect([counts.bust, counts.waist]).toEqual([102, 88]);
+    const [, , , size] = waisted.sizes;
+    const figures = regauge(waisted, '4', gauge(20, 27)).counts;
+    const waist = figures.find((f) => f.place === 'waist');
+    expect([waist?.width, waist?.widthUnchanged]).toEqual([43, ((size?.counts.waist ?? 0) - 2) / 2]);
+  });
+
+  it('leaves out what the pattern leaves out, and scales an armhole whose back it does not know', () => {
+    const [, , , size] = SAMPLE_ROUND.sizes;
+    if (size === undefined) throw new Error('no size 4');
+    const { rows: _, armhole: __, ...bare } = size;
+    const sparse = regauge({ ...SAMPLE_ROUND, sizes: [bare] }, '4', gauge(20, 27)).size;
+    expect(Object.keys(sparse)).toEqual(['label', 'finished', 'counts']);
+    const { 'cross back': ___, ...counts } = size.counts;
+    const alone = regauge({ ...SAMPLE_ROUND, sizes: [{ ...size, counts }] }, '4', gauge(20, 27));
+    // 6 and 7 × 20 / 22 are 5.45 and 6.36.
+    expect(alone.size.armhole).toEqual({ boundOff: 5, decreased: 6 });
+  });
+
+  it('shows how each figure came about', () => {
+    const [, , , size] = SAMPLE_ROUND.sizes;
+    if (size === undefined) throw new Error('no size 4');
+    const { workings } = regauge(SAMPLE_ROUND, '4', gauge(20, 27));
+    const lines = told(workings);
+    for (const line of [
+      'stitches at the bust: a * b / c = 200 stitches',
+      'width at the bust: a / b = 100 cm',
+      'stitches at the upper arm: (a - e) * b / c + e = 68 stitches',
+      'width at the upper arm: (a - e) / b = 33 cm',
+      'stitches at the shoulder: (a - b) / 2 = 21 stitches',
+      'length of the armhole: a / c = 20 cm',
+      'rows of the armhole: a * b = 54 rows',
+      'stitches bound off at each side of the back: a * b / c = 5 stitches',
+      'stitches to lose at each side of the back: (a - b) / 2 = 12 stitches',
+      'stitches decreased at each side of the back: a - b = 7 stitches',
+    ])
+      expect(lines).toContain(line);
   });
 
   it('gives a technical editor nothing to mark, at any gauge', () => {
