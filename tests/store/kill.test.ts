@@ -28,7 +28,9 @@ async function killAfter(answers: number, file: string): Promise<number> {
 }
 
 describe('a process that is killed while answers come in', () => {
-  it('has kept every answer that it acknowledged, and at most the one under way beside', async () => {
+  it('has kept every answer that it acknowledged, and at most the one under way beside', {
+    timeout: 240_000,
+  }, async () => {
     const file = newFile();
     openStore(file).create(session('knitter'), 0);
     for (let round = 1; round <= ROUNDS; round += 1) {

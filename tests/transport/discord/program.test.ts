@@ -2,7 +2,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { openKept } from '../../../src/discord.ts';
 import { readHealth } from '../../../src/transport/discord/health.ts';
 import { type StandIn, startStandIn } from '../../stand-in/stand-in.ts';
@@ -54,7 +54,11 @@ describe('discord', () => {
   it('answers, tells how it is, ends on SIGTERM with everything stored, and logs nothing that was typed', async () => {
     const bot = start('discord', environment);
     await bot.until((out) => letIn(out) === 1);
-    expect(readHealth(data)).toMatchObject([{ line: 'ready', pid: bot.process.pid }]);
+    // The health is written beside the log, not with it: the one may be read a moment before the other.
+    await vi.waitFor(
+      () => expect(readHealth(data)).toMatchObject([{ line: 'ready', pid: bot.process.pid }]),
+      10_000,
+    );
     const anna = standIn.person('Anna Wintergreen');
     const first = await command(anna, 'fit measure', { what: 'Upper arm', table: "Women's" });
     const asked = await press(anna, first, 'Centimetres');
