@@ -2,11 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Armhole, type ArmholeAsk, armhole } from '../../src/fit/armhole.ts';
 import { printedArmhole } from '../../src/fit/armhole-printed.ts';
+import { legs } from '../../src/fit/edge-length.ts';
 import { cm, rows, stitches } from '../../src/fit/units.ts';
 import { evaluate } from '../../src/fit/working.ts';
 import { knitEdges } from '../simulator/edges.ts';
 import { over10cm } from './at-gauge.ts';
 import { unstated } from './stated.ts';
+import { told } from './told.ts';
 
 const asks: fc.Arbitrary<ArmholeAsk> = fc
   .record({
@@ -127,7 +129,18 @@ describe('an armhole', () => {
       [11, 'both', -1, 78],
     ]);
     expect(made.straight).toBe(49);
-    // By hand: 6 sts flat 2.727; five slopes of 1 st over 2 rows 5 × 0.8072; 50 rows upright 16.667 cm.
+    expect(legs(made.events, made.rows)).toEqual([
+      { stitches: 6, rows: 0, times: 1 },
+      { stitches: 1, rows: 2, times: 5 },
+      { stitches: 0, rows: 50, times: 1 },
+    ]);
+    expect(told(made.workings).slice(-4)).toEqual([
+      'armhole edge, flat: a / b = 2.727273 cm',
+      'armhole edge, sloping: √((a / b) * (a / b) + (c / d) * (c / d)) * n = 4.034402 cm',
+      'armhole edge, upright: c / d = 16.666667 cm',
+      'armhole edge: e1 + e2 + e3 = 23.428342 cm',
+    ]);
+    // By hand: 6 sts flat 2.727; five slopes of 1 st over 2 rows 5 × 0.8069; 50 rows upright 16.667 cm.
     expect(made.edge).toBeCloseTo(23.43, 2);
   });
 

@@ -77,6 +77,7 @@ describe('stitches picked up along an edge', () => {
         const picked = runs.reduce((sum, r) => sum + r.pick * r.times, 0);
         const breaks = between === 'nothing' ? 0 : runs.reduce((sum, r) => sum + r.times, 0);
         expect([picked, picked + breaks].sort((a, b) => a - b)).toEqual([count, edge].sort((a, b) => a - b));
+        expect(between).toBe(count === edge ? 'nothing' : count < edge ? 'a row skipped' : 'a stitch more');
         const picks = runs.map((r) => r.pick);
         expect(Math.max(...picks) - Math.min(...picks)).toBeLessThanOrEqual(1);
       }),
@@ -95,6 +96,12 @@ describe('stitches picked up along an edge', () => {
         expect(off).toBeLessThanOrEqual(0.06);
       }),
     );
+  });
+
+  it('have the nearest ratio where none comes within a fortieth', () => {
+    // 1 in 12 is 11 % off, and so is 1 in 11, 1 in 13 being beyond what can be counted.
+    expect(smallRatio(0.075)).toEqual({ stitches: 1, rows: 12 });
+    expect(smallRatio(0.06)).toEqual({ stitches: 1, rows: 12 });
   });
 
   it('have workings that are their own formulas', () => {

@@ -237,6 +237,25 @@ describe('shaping spaced over a section', () => {
     expect(tooFew).toBeGreaterThan(100);
   });
 
+  it('offers ways out that come as near to the count asked for as their rows allow', () => {
+    fc.assert(
+      fc.property(ask, (a) => {
+        const s = space(a);
+        if (s.kind !== 'too few rows') return;
+        const ends = new Map(s.alternatives.map((o) => [o.way, o.spaced.to as number]));
+        const sign = a.to > a.from ? 1 : -1;
+        expect(ends.has('wrong-side rows too') && a.carriers === 'every row').toBe(false);
+        for (const way of ['wrong-side rows too', 'longer section'] as const)
+          expect(ends.get(way) ?? a.to).toBe(a.to);
+        const doubled = ends.get('more stitches a row');
+        if (doubled !== undefined) expect(Math.abs(doubled - a.to)).toBeLessThanOrEqual(a.perRow);
+        const reach = a.from + sign * s.available * a.perRow;
+        expect(ends.get('count within reach')).toBe(s.available === 0 || reach < 1 ? undefined : reach);
+      }),
+      { numRuns: 3_000 },
+    );
+  });
+
   it('offers the shortest section that is long enough', () => {
     fc.assert(
       fc.property(ask, (a) => {
