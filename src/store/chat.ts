@@ -9,9 +9,14 @@ export interface Bookmark {
   readonly question: string;
   readonly channel: string;
   readonly message: string;
+  /** When the question was shown, by the clock of the chat; milliseconds since 1970. */
+  readonly shownAt: number;
 }
 
-/** The verbs throw StoreTrouble. What they have written is durable when they return. */
+/**
+ * The verbs throw StoreTrouble. What they have written outlives the process; a failure of the power only what hosts have
+ * set, as bookmarks and gates come and go with every question.
+ */
 export interface ChatStore {
   readonly bookmarkOf: (owner: string) => Bookmark | undefined;
   readonly setBookmark: (owner: string, bookmark: Bookmark) => void;
@@ -30,6 +35,7 @@ export interface ChatStore {
 /** Opens the file as `openStore` does, on a connection of its own. Throws StoreTrouble or StoreTooNew. */
 export function openChatStore(file: string, patience: number): ChatStore {
   const db = openDatabase(file, patience);
+  db.pragma('synchronous = NORMAL');
   const sql = prepare(db);
   const tried = <T>(during: string, work: () => T): T => {
     try {
@@ -45,11 +51,18 @@ export function openChatStore(file: string, patience: number): ChatStore {
   });
   return {
     bookmarkOf: (owner) => tried('bookmarkOf', () => sql.bookmark.get(owner)),
-    setBookmark: (owner, { session, question, channel, message }) =>
-      tried('setBookmark', () => void sql.setBookmark.run(owner, session, question, channel, message)),
+    setBookmark: (owner, { session, question, channel, message, shownAt }) =>
+      tried(
+        'setBookmark',
+        () => void sql.setBookmark.run(owner, session, question, channel, message, shownAt),
+      ),
     dropBookmark: (owner) => tried('dropBookmark', () => void sql.dropBookmark.run(owner)),
     hostOf: (community) => tried('hostOf', () => sql.host.get(community)?.settings),
-    setHost: (community, settings) => tried('setHost', () => void sql.setHost.run(community, settings)),
+    setHost: (community, settings) =>
+      tried('setHost', () => {
+        sql.setHost.run(community, settings);
+        db.pragma('wal_checkpoint(FULL)');
+      }),
     passAt: (gate, apart, now) => tried('passAt', () => pass.immediate(gate, apart, now)),
     close: () => tried('close', () => void db.close()),
   };
@@ -58,11 +71,14 @@ export function openChatStore(file: string, patience: number): ChatStore {
 function prepare(db: Database.Database) {
   return {
     bookmark: db.prepare<[owner: string], Bookmark>(
-      'SELECT session, question, channel, message FROM bookmark WHERE owner = ?',
+      'SELECT session, question, channel, message, shown_at AS shownAt FROM bookmark WHERE owner = ?',
     ),
     setBookmark: db.prepare<
-      [owner: string, session: string, question: string, channel: string, message: string]
-    >('INSERT OR REPLACE INTO bookmark (owner, session, question, channel, message) VALUES (?, ?, ?, ?, ?)'),
+      [owner: string, session: string, question: string, channel: string, message: string, shownAt: number]
+    >(
+      `INSERT OR REPLACE INTO bookmark (owner, session, question, channel, message, shown_at)
+       VALUES (?, ?, ?, ?, ?, ?)`,
+    ),
     dropBookmark: db.prepare<[owner: string]>('DELETE FROM bookmark WHERE owner = ?'),
     host: db.prepare<[community: string], { settings: string }>(
       'SELECT settings FROM host WHERE community = ?',

@@ -59,7 +59,9 @@ export const MIGRATIONS: readonly string[] = [
     session TEXT NOT NULL,
     question TEXT NOT NULL,
     channel TEXT NOT NULL,
-    message TEXT NOT NULL
+    message TEXT NOT NULL,
+    -- When the question was shown there, by the clock of the chat; milliseconds since 1970.
+    shown_at INTEGER NOT NULL
   ) STRICT, WITHOUT ROWID;
 
   -- What the hosts of a community have set.

@@ -6,7 +6,7 @@ import { databases } from './folder.ts';
 import { lengthLine, session } from './samples.ts';
 
 const newFile = databases();
-const AT_WRIST = { session: 's1', question: 'wrist', channel: 'c1', message: 'm1' };
+const AT_WRIST = { session: 's1', question: 'wrist', channel: 'c1', message: 'm1', shownAt: 1000 };
 
 describe('a bookmark', () => {
   it('is found again by another process, and moves with the question', () => {

@@ -13,6 +13,7 @@ import {
   REST,
   RESTJSONErrorCodes,
   Routes,
+  SnowflakeUtil,
 } from 'discord.js';
 import { type Page, payload, type Seen } from './page.ts';
 
@@ -27,8 +28,18 @@ export interface Deed {
  * take the answer; `unsure`: no word came back, it may have been taken.
  */
 export type Answered =
-  | { readonly kind: 'taken'; readonly message: string | undefined }
+  | { readonly kind: 'taken'; readonly shown: ShownAt | undefined }
   | { readonly kind: 'gone' | 'refused' | 'unsure'; readonly error: unknown };
+
+/** A message, and when it came to be as it is, by Discord's clock; milliseconds since 1970. */
+export interface ShownAt {
+  readonly message: string;
+  readonly at: number;
+}
+
+export function shownAt({ id, edited_timestamp: edited }: APIMessage): ShownAt {
+  return { message: id, at: edited === null ? SnowflakeUtil.timestampFrom(id) : Date.parse(edited) };
+}
 
 /** Tries of a request that may be repeated, and the wait between them in milliseconds. */
 const TRIES = 3;
@@ -79,7 +90,7 @@ export class Answers {
     return this.tried(TRIES, async () => {
       const route = Routes.webhookMessage(this.application, deed.token, '@original');
       const message = (await this.rest.patch(route, { ...payload(page), auth: false })) as APIMessage;
-      return message.id;
+      return shownAt(message);
     });
   }
 
@@ -88,7 +99,7 @@ export class Answers {
     return this.tried(1, async () => {
       const route = Routes.webhook(this.application, deed.token);
       const message = (await this.rest.post(route, { ...payload(page, seen), auth: false })) as APIMessage;
-      return message.id;
+      return shownAt(message);
     });
   }
 
@@ -110,10 +121,10 @@ export class Answers {
   }
 
   /** The library itself repeats what met a server error or a rate limit; here lost connections are repeated. */
-  private async tried(tries: number, work: () => Promise<string | undefined>): Promise<Answered> {
+  private async tried(tries: number, work: () => Promise<ShownAt | undefined>): Promise<Answered> {
     for (let left = tries; ; left -= 1) {
       try {
-        return { kind: 'taken', message: await work() };
+        return { kind: 'taken', shown: await work() };
       } catch (error) {
         if (error instanceof DiscordAPIError)
           return { kind: GONE.has(error.code) ? 'gone' : 'refused', error };

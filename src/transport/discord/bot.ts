@@ -3,19 +3,21 @@ import type { BaseInteraction } from 'discord.js';
 import { InteractionContextType } from 'discord.js';
 import type { Dialect } from '../../present/terms.ts';
 import { DeskRefused } from '../contract.ts';
-import type { Answered, Answers, Deed } from './answering.ts';
+import type { Answered, Answers, Deed, ShownAt } from './answering.ts';
 import type { DirectMessages } from './direct.ts';
 import { hostOf } from './host.ts';
 import { factsOf } from './log.ts';
 import { note, type Page, type Seen } from './page.ts';
 import type { DiscordParts } from './parts.ts';
-import type { Turns } from './turns.ts';
+import type { Leisure, Pace, Turns } from './turns.ts';
 
 export interface Bot {
   readonly parts: DiscordParts;
   readonly answers: Answers;
   readonly direct: DirectMessages;
   readonly turns: Turns;
+  readonly pace: Pace;
+  readonly leisure: Leisure;
 }
 
 /** Where somebody is, and who she is. Outside of servers `guild` is null. */
@@ -76,7 +78,7 @@ export async function worked(
     if (shown instanceof Aside) return aside(bot, deed, as, note(shown.message));
     leaveBookmark(bot, place, shown);
     const edited = await bot.answers.edit(deed, shown.page);
-    if (edited.kind === 'taken') bookmark(bot, place, shown, edited.message);
+    if (edited.kind === 'taken') bookmark(bot, place, shown, edited.shown);
     else await shownOtherwise(bot, deed, place, shown, edited);
   });
 }
@@ -84,6 +86,7 @@ export async function worked(
 /** What the work shows; where it could not be done, why, in words. */
 async function attempted(bot: Bot, deed: Deed, work: () => Shown | Promise<Shown>): Promise<Shown | Aside> {
   try {
+    await bot.pace.next();
     return await work();
   } catch (error) {
     if (error instanceof Aside) return error;
@@ -146,7 +149,7 @@ async function shownOtherwise(
     await bot.answers.edit(deed, kept);
   } else if (place.direct) {
     const sent = await bot.direct.send(place.channel, shown.page);
-    if (sent.kind === 'sent') bookmark(bot, place, shown, sent.message);
+    if (sent.kind === 'sent') bookmark(bot, place, shown, sent.shown);
   }
 }
 
@@ -160,11 +163,21 @@ export function leaveBookmark({ parts }: Bot, { direct, owner }: Place, { sessio
   if (before !== undefined && before.session !== session) parts.chat.dropBookmark(owner);
 }
 
-export function bookmark(bot: Bot, place: Place, shown: Shown, message: string | undefined): void {
-  const { session, question } = shown;
-  if (!place.direct || session === undefined || question === undefined || message === undefined) return;
+export function bookmark(
+  bot: Bot,
+  place: Place,
+  { session, question }: Shown,
+  there: ShownAt | undefined,
+): void {
+  if (!place.direct || session === undefined || question === undefined || there === undefined) return;
+  const { message, at } = there;
   try {
-    bot.parts.chat.setBookmark(place.owner, { session, question, channel: place.channel, message });
+    const { chat } = bot.parts;
+    const before = chat.bookmarkOf(place.owner);
+    const again = before?.session === session && before.question === question;
+    // A question that is shown again has been there since it was first shown.
+    const shownAt = again ? Math.min(before.shownAt, at) : at;
+    chat.setBookmark(place.owner, { session, question, channel: place.channel, message, shownAt });
   } catch (error) {
     // Her next typed words are then taken for an answer to the question before, and told to be answered already.
     bot.parts.log.warn('bookmark not kept', factsOf(error));

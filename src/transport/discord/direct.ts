@@ -9,11 +9,12 @@ import {
   Routes,
   SnowflakeUtil,
 } from 'discord.js';
+import { type ShownAt, shownAt } from './answering.ts';
 import { type Page, payload } from './page.ts';
 
 /** `closed`: she takes no direct messages from us. `failed`: Discord could not be reached, or refused. */
 export type Sent =
-  | { readonly kind: 'sent'; readonly channel: string; readonly message: string }
+  | { readonly kind: 'sent'; readonly channel: string; readonly shown: ShownAt }
   | { readonly kind: 'closed' }
   | { readonly kind: 'failed'; readonly error: unknown };
 
@@ -46,8 +47,9 @@ export class DirectMessages {
   /** Puts a page in place of an earlier message. */
   async replace(channel: string, message: string, page: Page): Promise<Sent> {
     return this.tried(async () => {
-      await this.rest.patch(Routes.channelMessage(channel, message), payload(page));
-      return { kind: 'sent', channel, message };
+      const route = Routes.channelMessage(channel, message);
+      const edited = (await this.rest.patch(route, payload(page))) as APIMessage;
+      return { kind: 'sent', channel, shown: shownAt(edited) };
     });
   }
 
@@ -58,7 +60,7 @@ export class DirectMessages {
       body: { ...body, nonce, enforce_nonce: true },
       files,
     })) as APIMessage;
-    return { kind: 'sent', channel, message: message.id };
+    return { kind: 'sent', channel, shown: shownAt(message) };
   }
 
   private async tried(work: () => Promise<Sent>): Promise<Sent> {

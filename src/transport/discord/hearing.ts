@@ -103,5 +103,7 @@ async function written(bot: Bot, message: Message): Promise<void> {
     channel: message.channelId,
     direct: true,
   };
-  await bot.turns.of(place.owner, () => heardInDirect(bot, place, message.content));
+  await bot.turns.of(place.owner, () =>
+    heardInDirect(bot, place, { words: message.content, at: message.createdTimestamp }),
+  );
 }

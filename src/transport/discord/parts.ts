@@ -50,6 +50,8 @@ export interface Bookmark {
   readonly question: string;
   readonly channel: string;
   readonly message: string;
+  /** When the question was shown, by Discord's clock; milliseconds since 1970. */
+  readonly shownAt: number;
 }
 
 export interface Chat {

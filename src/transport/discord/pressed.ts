@@ -57,7 +57,7 @@ async function openForm(
     const shown = await goOn(bot, direct, session);
     leaveBookmark(bot, direct, shown);
     const sent = await bot.direct.sendTo(place.user, shown.page);
-    if (sent.kind === 'sent') bookmark(bot, { ...direct, channel: sent.channel }, shown, sent.message);
+    if (sent.kind === 'sent') bookmark(bot, { ...direct, channel: sent.channel }, shown, sent.shown);
   });
 }
 

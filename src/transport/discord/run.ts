@@ -7,7 +7,7 @@ import { type Connecting, type Line, makeClient, watchLine } from './client.ts';
 import { DirectMessages } from './direct.ts';
 import { hearing } from './hearing.ts';
 import type { DiscordParts } from './parts.ts';
-import { Turns } from './turns.ts';
+import { Leisure, Pace, Turns } from './turns.ts';
 
 export interface Starting extends Connecting {
   readonly application: string;
@@ -22,6 +22,8 @@ export interface Running {
   readonly stop: () => Promise<void>;
 }
 
+/** Of fifty requests a second (topics/rate-limits), ten may go to closing old questions. In milliseconds. */
+const BETWEEN_CLOSINGS = 100;
 /** How long what is under way may take at the end, and how long hanging up may take, in milliseconds. */
 const FINISHING = 10_000;
 const HANGING_UP = 2000;
@@ -33,6 +35,8 @@ export function runDiscord(parts: DiscordParts, starting: Starting): Running {
     answers: new Answers(starting.api, starting.application),
     direct: new DirectMessages(client.rest),
     turns: new Turns(),
+    pace: new Pace(),
+    leisure: new Leisure(BETWEEN_CLOSINGS),
   };
   const ears = hearing(bot);
   client.on(Events.InteractionCreate, ears.interaction);

@@ -1,3 +1,6 @@
+/** When work is done: in turn, at leisure, or not again. */
+import { setImmediate, setTimeout as wait } from 'node:timers/promises';
+
 /** One thing at a time for each person, so that what she sees last is what was answered last. */
 export class Turns {
   private readonly last = new Map<string, Promise<void>>();
@@ -11,6 +14,38 @@ export class Turns {
     await mine.finally(() => {
       if (this.last.get(person) === settled) this.last.delete(person);
     });
+  }
+}
+
+/**
+ * Lets work begin one piece at a time, with whatever has come in between: where many do something at once, all of it is
+ * acknowledged before the first of it is worked out.
+ */
+export class Pace {
+  private last: Promise<void> = Promise.resolve();
+
+  next(): Promise<void> {
+    this.last = this.last.then(() => setImmediate());
+    return this.last;
+  }
+}
+
+/**
+ * Work that may wait, one after another with a pause between, so that it takes little of what is allowed in a second. What
+ * has not been done when the program ends is left undone.
+ */
+export class Leisure {
+  private last: Promise<void> = Promise.resolve();
+  private readonly pause: number;
+
+  /** `pause` in milliseconds. */
+  constructor(pause: number) {
+    this.pause = pause;
+  }
+
+  /** The work never rejects. */
+  do(work: () => Promise<void>): void {
+    this.last = this.last.then(work).then(() => wait(this.pause, undefined, { ref: false }));
   }
 }
 

@@ -11,26 +11,38 @@ import { asTyped } from './typed.ts';
 
 const MENU = /^\s*(?:start|menu|hello|hi|begin|new)\s*[.!]?\s*$/i;
 
+const TOO_EARLY = 'You wrote that before I had asked this, so I did not take it for an answer.';
+
+/** What she wrote, and when, by Discord's clock; milliseconds since 1970. */
+export interface Written {
+  readonly words: string;
+  readonly at: number;
+}
+
 /** The answer comes as a new message, below her words; the question above keeps its text and loses its buttons. */
-export async function heardInDirect(bot: Bot, place: Place, words: string): Promise<void> {
-  const before = MENU.test(words) ? undefined : bot.parts.chat.bookmarkOf(place.owner);
-  const { shown, replies } = await answerTo(bot, place, before, words);
+export async function heardInDirect(bot: Bot, place: Place, written: Written): Promise<void> {
+  await bot.pace.next();
+  const before = MENU.test(written.words) ? undefined : bot.parts.chat.bookmarkOf(place.owner);
+  const { shown, replies } = await answerTo(bot, place, before, written);
   const sent = await bot.direct.send(place.channel, shown.page);
   if (sent.kind !== 'sent') {
     bot.parts.log.warn('not answered', sent.kind === 'failed' ? factsOf(sent.error) : { why: sent.kind });
     return;
   }
-  bookmark(bot, place, shown, sent.message);
+  bookmark(bot, place, shown, sent.shown);
   if (before === undefined || replies === undefined) return;
-  const closed = await bot.direct.replace(before.channel, before.message, closedPage(bot, before, replies));
-  if (closed.kind === 'failed') bot.parts.log.warn('not closed', factsOf(closed.error));
+  const closed = closedPage(bot, before, replies);
+  bot.leisure.do(async () => {
+    const done = await bot.direct.replace(before.channel, before.message, closed);
+    if (done.kind === 'failed') bot.parts.log.warn('not closed', factsOf(done.error));
+  });
 }
 
 async function answerTo(
   bot: Bot,
   place: Place,
   before: Bookmark | undefined,
-  words: string,
+  { words, at }: Written,
 ): Promise<{ shown: Shown; replies?: readonly Reply[] }> {
   if (before === undefined) return { shown: { page: menuPage(bot, place) } };
   if (words.trim() === '')
@@ -39,6 +51,7 @@ async function answerTo(
     };
   const { session, question } = before;
   try {
+    if (at < before.shownAt) return { shown: await tooEarly(bot, place, session), replies: [] };
     const replies = bot.parts.desk.say(place.owner, session, { text: words, to: question });
     return { shown: await shownReplies(bot, place, session, replies), replies };
   } catch (error) {
@@ -53,6 +66,12 @@ async function answerTo(
       };
     return { shown: { page: menuPage(bot, place, 'That interview is no longer here.') } };
   }
+}
+
+/** Written before the question was there, and so no answer to it: often the answer before, once more, for want of a reply. */
+async function tooEarly(bot: Bot, place: Place, session: string): Promise<Shown> {
+  const said = { reply: 'say', tone: 'note', text: TOO_EARLY } as const;
+  return shownReplies(bot, place, session, [said, ...bot.parts.desk.resume(place.owner, session)]);
 }
 
 /** The question as it was asked, with what was understood. */

@@ -9,6 +9,7 @@ it(`${PEOPLE} people at once are served through failing calls and a gateway that
   tell(`crowd: EASEWRIGHT_SEED=${seed}`);
   const met = await crowd({ people: PEOPLE, seed, cutEvery: 3000 });
   for (const [what, times] of Object.entries(met)) tell(`  ${String(times).padStart(7)}  ${what}`);
+  expect(met.unexcused).toBe(0);
   expect(met.answers).toBe(PEOPLE * 5);
   expect(met.cuts).toBeGreaterThan(2);
 });

@@ -16,6 +16,8 @@ export interface Errand {
   readonly where: 'server' | 'direct message';
 }
 
+const SAID = /^(Noted:|That was answered already:)/;
+
 export class Knitter {
   readonly person: Person;
   private readonly errand: Errand;
@@ -57,7 +59,29 @@ export class Knitter {
     while (this.plan === undefined) await this.step();
   }
 
+  /** What she gave up waiting for may have come by now: as a change of the message, or below it. */
+  private lookAgain(): void {
+    const { message, unsure } = this;
+    if (message === undefined) return;
+    const now =
+      this.errand.where === 'server'
+        ? this.person.now(message)
+        : this.person.sees().findLast((m) => m.isFromApp && m.buttons.length > 0);
+    if (now === undefined || (now.id === message.id && now.version === message.version)) return;
+    if (unsure !== undefined && questionOf(now) !== unsure[0] && SAID.test(read(now))) this.took(unsure);
+    this.message = now;
+    if (now.files.length > 0) this.plan = now;
+  }
+
+  private took(answer: [question: string, typed: string]): void {
+    this.taken.push(answer);
+    this.unsure = undefined;
+    this.byForm = false;
+  }
+
   private async deed(): Promise<void> {
+    this.lookAgain();
+    if (this.plan !== undefined) return;
     const { message, person } = this;
     if (message === undefined) {
       const begun = messageOf(await person.command('fit start', { wish: this.errand.flow }));
@@ -80,17 +104,14 @@ export class Knitter {
       this.message = shown;
       return;
     }
-    if (shown.buttons.length === 0 && shown.selects.length > 0) {
+    if (read(shown).startsWith('**What would you like to do?**')) {
       // The menu: the bot ended before it knew what she would answer here. The buttons above still do.
       this.byForm = true;
       return;
     }
     // She reads either that it was noted, or that it was answered already: taken in both.
-    if (!/^(Noted:|That was answered already:)/.test(read(shown)))
-      throw new Error(`unforeseen: ${read(shown)}`);
-    this.taken.push([question, typed]);
-    this.unsure = undefined;
-    this.byForm = false;
+    if (!SAID.test(read(shown))) throw new Error(`unforeseen: ${read(shown)}`);
+    this.took([question, typed]);
     this.message = shown;
   }
 
