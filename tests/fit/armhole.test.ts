@@ -134,7 +134,17 @@ describe('an armhole', () => {
       { stitches: 1, rows: 2, times: 5 },
       { stitches: 0, rows: 50, times: 1 },
     ]);
-    expect(told(made.workings).slice(-4)).toEqual([
+    const lines = told(made.workings);
+    expect(lines.slice(0, 7)).toEqual([
+      'rows of the armhole: a * b = 60 rows',
+      'rows by which shaping is done: a / 2 = 30 rows',
+      'stitches bound off at each underarm: a * b = 6 stitches',
+      'stitches to lose at each side: (a - b) / 2 = 11 stitches',
+      'decreases at each side: a - b = 5 times',
+      'straight rows to the shoulder: a - b = 49 rows',
+      'armhole depth as knitted: a / b = 20 cm',
+    ]);
+    expect(lines.slice(-4)).toEqual([
       'armhole edge, flat: a / b = 2.727273 cm',
       'armhole edge, sloping: √((a / b) * (a / b) + (c / d) * (c / d)) * n = 4.034402 cm',
       'armhole edge, upright: c / d = 16.666667 cm',
@@ -142,6 +152,36 @@ describe('an armhole', () => {
     ]);
     // By hand: 6 sts flat 2.727; five slopes of 1 st over 2 rows 5 × 0.8069; 50 rows upright 16.667 cm.
     expect(made.edge).toBeCloseTo(23.43, 2);
+  });
+
+  it('binds off an inch at most, all there is to lose at least, and nothing where nothing is lost', () => {
+    const across = (crossBack: number, more: Partial<ArmholeAsk> = {}) =>
+      armhole({
+        bust: stitches(100),
+        crossBack: stitches(crossBack),
+        depth: cm(20),
+        gauge: over10cm(22, 30),
+        ...more,
+      });
+    expect([100, 94, 88].map((count) => across(count))).toMatchObject([
+      { kind: 'armhole', bindOffs: [], events: [] },
+      { kind: 'armhole', bindOffs: [3], straight: 58 },
+      { kind: 'armhole', bindOffs: [6], straight: 58 },
+    ]);
+    expect(across(122)).toMatchObject({ kind: 'cross back wider', by: 22 });
+    const both = [stitches(4), stitches(3)];
+    expect(across(90, { bindOffs: both })).toMatchObject({
+      kind: 'bind-offs exceed the loss',
+      boundOff: 7,
+      loss: 5,
+    });
+    expect(across(86, { bindOffs: both })).toMatchObject({ kind: 'armhole', straight: 56 });
+    const shaped = across(78, { shapedBy: cm(9) });
+    if (shaped.kind !== 'armhole') throw new Error(shaped.kind);
+    expect(told(shaped.workings)).toContain('rows by which shaping is done: a * b = 28 rows');
+    const straight = across(88);
+    if (straight.kind !== 'armhole') throw new Error(straight.kind);
+    expect(told(straight.workings).some((line) => line.startsWith('decreases at each side'))).toBe(false);
   });
 
   it('as printed measures the same as when it was shaped here, and says where it does not come out', () => {
