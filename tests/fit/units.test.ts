@@ -67,6 +67,7 @@ describe('lengths', () => {
 
 describe('a printed length', () => {
   it.each([
+    [0, 'in', '0 in'],
     [96.5, 'cm', '96.5 cm'],
     [96.54, 'cm', '96.5 cm'],
     [96.55, 'cm', '96.6 cm'],

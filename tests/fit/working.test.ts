@@ -8,6 +8,7 @@ const given = {
   c: quantity('c', 2, 'times'),
   a1: quantity('a1', 10, 'cm'),
   b2: quantity('b2', 7, 'cm'),
+  a10: quantity('a10', 100, 'cm'),
 };
 
 describe('a formula', () => {
@@ -20,6 +21,7 @@ describe('a formula', () => {
     ['2.5 * b', 12.5],
     ['a', 12],
     ['a1 + b2', 17],
+    ['a10 - b', 95],
     ['12.25 * b + 100', 161.25],
     ['√(a * a + b * b)', 13],
   ])('%s is worked in the order of school arithmetic', (formula, value) => {
@@ -50,6 +52,8 @@ describe('a working line', () => {
     });
     expect(line.exact).toBe(60);
     expect(line.rounding).toEqual({ to: 'even' });
+    const third = workOut('stitches', 'a / b', given, { unit: 'stitches', rounding: { to: 'whole' } });
+    expect([third.exact, third.result.value]).toEqual([2.4, 2]);
     expect(workOut('width', 'a * b', given, { unit: 'cm' })).not.toHaveProperty('rounding');
     expect(line.result).toEqual({ name: 'stitches at the bust', value: 60, unit: 'stitches' });
   });
@@ -72,6 +76,7 @@ describe('rounding of a working line', () => {
     [7.9, { to: 'whole down' }, 7],
     [8.0000000001, { to: 'whole up' }, 8],
     [8.1, { to: 'whole up' }, 9],
+    [-0.4, { to: 'whole up' }, 0],
     [9, { to: 'even' }, 10],
     [8.9, { to: 'even' }, 8],
     [76.8, { to: 'multiple', multiple: 6, plus: 0 }, 78],
