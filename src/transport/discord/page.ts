@@ -139,8 +139,8 @@ export function payload({ parts, files }: Page, seen: Seen = 'by all') {
       flags: MessageFlags.IsComponentsV2 | (seen === 'by all' ? 0 : MessageFlags.Ephemeral),
       components: parts,
       allowed_mentions: { parse: [] },
-      attachments: files.map(({ alternative }, id) => ({
-        id,
+      attachments: files.map(({ alternative }, n) => ({
+        id: `${n}`,
         ...(alternative === '' ? {} : { description: atMost(alternative, ALTERNATIVE) }),
       })),
     },

@@ -89,8 +89,18 @@ export function nothingForbidden({ standIn }: Circle): void {
   expect(standIn.record.violations).toEqual([]);
   expect(standIn.record.mentions).toEqual([]);
   const path = openApiPath();
-  if (path !== undefined) expect(new Schemas(path).faults(standIn.record.requests)).toEqual([]);
+  if (path === undefined) return;
+  const faults = new Schemas(path).faults(standIn.record.requests);
+  expect(
+    faults.map(({ schema, path: at, says }) => `${schema}${at} ${says}`).filter((one) => !DIFFERS.has(one)),
+  ).toEqual([]);
 }
+
+/** Where the description and the developer documentation (2026-08-06) differ, and the documentation is followed. */
+const DIFFERS = new Set([
+  // Permissions are bits in a text, since they are more than a number holds (topics/permissions).
+  'ApplicationCommandUpdateRequest/default_member_permissions must be integer,null',
+]);
 
 /** The text as she reads it: marks of escape are not shown. */
 export function read(message: SeenMessage): string {

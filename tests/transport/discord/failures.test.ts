@@ -217,6 +217,15 @@ describe('a disk that fails', () => {
   });
 });
 
+it('a stop finishes what is under way: what was acknowledged is shown', async () => {
+  const message = await atSleeve();
+  faults().onRequest(EDIT, { kind: 'delay', ms: 400 });
+  const acting = anna.press(message, 'From the cuff, flat');
+  await expect.poll(() => typed(message)).toEqual(BOTH);
+  await here.restart();
+  expect(questionOf(messageOf(await acting))).toBe('gauge');
+});
+
 it('a mistake of ours is told in plain words, keeps the answers, and is logged by name and place alone', async () => {
   const message = await atSleeve();
   const { store } = here.kept;

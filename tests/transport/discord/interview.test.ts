@@ -78,8 +78,8 @@ describe('the whole way', () => {
     }
     message = await press(anna, message, 'Make my plan');
     expect(planFile(message)).toBe(scripted());
-    const left = anna.sees().filter((m) => m.isFromApp && m.id !== message.id);
-    expect(left.flatMap((m) => m.buttons)).toEqual([]);
-    expect(left.map(read)).toContain('How far is it around the waist?\n-# Noted: 30 in (76.2 cm)');
+    const left = () => anna.sees().filter((m) => m.isFromApp && m.id !== message.id);
+    await expect.poll(() => left().flatMap((m) => m.buttons), { timeout: 20_000 }).toEqual([]);
+    expect(left().map(read)).toContain('How far is it around the waist?\n-# Noted: 30 in (76.2 cm)');
   });
 });

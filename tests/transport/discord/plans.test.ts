@@ -197,6 +197,16 @@ describe('a plan that is sent to her', () => {
   });
 });
 
+it('how to measure comes with a picture, whose text says the same, and goes with the next question', async () => {
+  await start({ draw: true, patienceMs: 20_000 });
+  const asked = await press(anna, await command(anna, 'fit measure', { what: 'Wrist' }), 'Centimetres');
+  const wrist = await press(anna, asked, "Women's");
+  const how = await press(anna, wrist, 'How do I find it?');
+  expect(how.files).toMatchObject([{ name: 'measure-wrist.png' }]);
+  expect(how.files[0]?.altText).toContain('wrist');
+  expect((await press(anna, how, 'Why do you ask?')).files).toEqual([]);
+});
+
 it('a plan is called back after private messages have vanished: the newest, or one by its name', async () => {
   await start();
   const spacing = await planned('spacing', SPACING);
