@@ -9,12 +9,14 @@ import { hostOf } from './host.ts';
 import { factsOf } from './log.ts';
 import { note, type Page, type Seen } from './page.ts';
 import type { DiscordParts } from './parts.ts';
+import type { Threads } from './threads.ts';
 import type { Leisure, Pace, Turns } from './turns.ts';
 
 export interface Bot {
   readonly parts: DiscordParts;
   readonly answers: Answers;
   readonly direct: DirectMessages;
+  readonly threads: Threads;
   readonly turns: Turns;
   readonly pace: Pace;
   readonly leisure: Leisure;

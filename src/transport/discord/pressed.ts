@@ -22,7 +22,6 @@ import { note } from './page.ts';
 import { viewOf } from './plan-page.ts';
 import { answersPage, surePage } from './screen.ts';
 import { sendToHer, share, shareChoice } from './sharing.ts';
-import { channelOf } from './sums.ts';
 
 export async function pressed(bot: Bot, i: MessageComponentInteraction): Promise<void> {
   const carried = readId(i.customId);
@@ -83,9 +82,7 @@ function done(
     case 'plan':
       return goOn(bot, place, session, viewOf(words));
     case 'share':
-      return words === ''
-        ? shareChoice(bot, place, channelOf(i, place), session)
-        : share(bot, place, sharer(i, place), session, words);
+      return words === '' ? shareChoice(bot, place, session) : share(bot, place, sharer(i), session, words);
     case 'send':
       return sendToHer(bot, place, session);
     case 'start':
@@ -146,13 +143,12 @@ function more(
   }
 }
 
-function sharer(i: MessageComponentInteraction, place: Place) {
+function sharer(i: MessageComponentInteraction) {
   return {
     id: i.id,
     token: i.token,
     name: i.user.displayName,
     mayAttach: i.appPermissions.has(PermissionFlagsBits.AttachFiles),
-    channel: channelOf(i, place),
   };
 }
 

@@ -7,6 +7,7 @@ import { type Connecting, type Line, makeClient, watchLine } from './client.ts';
 import { DirectMessages } from './direct.ts';
 import { hearing } from './hearing.ts';
 import type { DiscordParts } from './parts.ts';
+import { Threads } from './threads.ts';
 import { Leisure, Pace, Turns } from './turns.ts';
 
 export interface Starting extends Connecting {
@@ -34,11 +35,13 @@ export function runDiscord(parts: DiscordParts, starting: Starting): Running {
     parts,
     answers: new Answers(starting.api, starting.application),
     direct: new DirectMessages(client.rest),
+    threads: new Threads(),
     turns: new Turns(),
     pace: new Pace(),
     leisure: new Leisure(BETWEEN_CLOSINGS),
   };
   const ears = hearing(bot);
+  client.on(Events.Raw, bot.threads.hear);
   client.on(Events.InteractionCreate, ears.interaction);
   client.on(Events.MessageCreate, ears.message);
   const unwatch = watchLine(client, parts, starting.line);

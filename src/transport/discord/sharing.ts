@@ -18,9 +18,9 @@ const GARMENT = 'garment';
 const BODY = 'body too';
 
 /** Asks what others may see. Throws Aside where nothing may be shared here. */
-export function shareChoice(bot: Bot, place: Place, channel: string, session: string): Shown {
+export function shareChoice(bot: Bot, place: Place, session: string): Shown {
   const { outcome } = planned(bot, place, session);
-  if (!isPublic(hostOf(bot.parts.chat, place.guild), channel))
+  if (!mayBePublic(bot, place))
     throw new Aside(
       'The hosts of this server keep answers in public to other channels. There you can share it with /fit plan, or press Send it to me.',
     );
@@ -44,16 +44,19 @@ export function shareChoice(bot: Bot, place: Place, channel: string, session: st
   };
 }
 
+function mayBePublic({ parts, threads }: Bot, { guild, channel }: Place): boolean {
+  return isPublic(hostOf(parts.chat, guild), threads.homeOf(channel));
+}
+
 /** Posts the plan for all to see, and shows her own again. */
 export async function share(
   bot: Bot,
   place: Place,
-  deed: Deed & { readonly name: string; readonly mayAttach: boolean; readonly channel: string },
+  deed: Deed & { readonly name: string; readonly mayAttach: boolean },
   session: string,
   what: string,
 ): Promise<Shown> {
-  if (!isPublic(hostOf(bot.parts.chat, place.guild), deed.channel))
-    return shareChoice(bot, place, deed.channel, session);
+  if (!mayBePublic(bot, place)) return shareChoice(bot, place, session);
   const { outcome, title } = planned(bot, place, session);
   const shared = what === BODY ? outcome : withoutBody(outcome);
   const head = `${deed.name} shares a plan · ${title}`;

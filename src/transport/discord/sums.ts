@@ -27,7 +27,8 @@ export async function answerSum(bot: Bot, place: Place, i: ChatInputCommandInter
   const asked = [...given].flatMap(([{ question }, typed]) =>
     typed === '' ? [] : [`${question.short}: ${typed}`],
   );
-  const allowed = place.direct || isPublic(hostOf(bot.parts.chat, place.guild), channelOf(i, place));
+  const allowed =
+    place.direct || isPublic(hostOf(bot.parts.chat, place.guild), bot.threads.homeOf(place.channel));
   const title = `-# ${asTyped(`${flow.file.title} · ${asked.join(' · ')}`)}`;
   const pages = planParts(whole).map((part, n) => page([...(n === 0 ? [text(title)] : []), text(part)]));
   const hidden = page([text('-# The hosts of this server keep answers in public to other channels.')]);
@@ -76,15 +77,4 @@ function notAnswered(result: Exclude<AtOnce, { result: 'outcome' }>, options: re
         )
       : result.open.map(({ question, ask }) => `${nameFor(question)}: ${ask}`);
   return note(asTyped(lines.join('\n')));
-}
-
-/** A thread counts as the channel in which it hangs. */
-export function channelOf(i: { readonly channel: unknown }, { channel }: Place): string {
-  const there = i.channel;
-  const parent = typeof there === 'object' && there !== null && 'parentId' in there && 'isThread' in there;
-  return parent && typeof there.parentId === 'string' && isThread(there) ? there.parentId : channel;
-}
-
-function isThread(channel: { readonly isThread: unknown }): boolean {
-  return typeof channel.isThread === 'function' && channel.isThread() === true;
 }

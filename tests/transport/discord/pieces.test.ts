@@ -1,9 +1,11 @@
 /** The small parts of which messages are made. */
+import type { GatewayDispatchPayload } from 'discord.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { makeId, readId, wordsOf } from '../../../src/transport/discord/custom-id.ts';
 import { CUSTOM_ID } from '../../../src/transport/discord/limits.ts';
 import { inParts } from '../../../src/transport/discord/split.ts';
+import { Threads } from '../../../src/transport/discord/threads.ts';
 import { SeenBefore, Turns } from '../../../src/transport/discord/turns.ts';
 import { asTyped, atMost } from '../../../src/transport/discord/typed.ts';
 
@@ -126,5 +128,23 @@ describe('turns', () => {
       false,
     ]);
     expect(seen.isNew('a')).toBe(true);
+  });
+});
+
+describe('a thread', () => {
+  const deed = (channel: object) =>
+    ({ op: 0, s: 1, t: 'INTERACTION_CREATE', d: { channel } }) as unknown as GatewayDispatchPayload;
+
+  it('counts as the channel in which it hangs, once a deed in it was heard of', () => {
+    const threads = new Threads();
+    expect(threads.homeOf('thread')).toBe('thread');
+    threads.hear(deed({ id: 'thread', type: 11, parent_id: 'forum', thread_metadata: {} }));
+    expect(threads.homeOf('thread')).toBe('forum');
+  });
+
+  it('is not what a channel in a category is', () => {
+    const threads = new Threads();
+    threads.hear(deed({ id: 'general', type: 0, parent_id: 'category' }));
+    expect(threads.homeOf('general')).toBe('general');
   });
 });
