@@ -7,5 +7,8 @@ export default defineConfig({
     globalSetup: ['tests/build.ts'],
     testTimeout: 60_000,
     pool: 'forks',
+    // The tests share no state, so files may share a process and its loaded modules: half the time.
+    isolate: false,
+    maxWorkers: '100%',
   },
 });

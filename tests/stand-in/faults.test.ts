@@ -28,7 +28,7 @@ const texts = (channel = anna.dm) => anna.sees(channel).map((message) => message
 
 describe('a request', () => {
   it('is delayed, and overtaken by the next', async () => {
-    standIn.faults.onRequest(POST, { kind: 'delay', ms: 50 });
+    standIn.faults.onRequest(POST, { kind: 'delay', ms: 500 });
     const slow = send('first');
     await expect.poll(() => standIn.record.requests.length).toBe(1);
     await send('second');

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { parsePlan } from '../../../src/fit/plan-schema.ts';
-import { run, written } from './surroundings.ts';
+import { answerFiles, run } from './surroundings.ts';
+
+const written = answerFiles();
 
 const SPACING = `
 spacing_from: 50 sts

@@ -2,7 +2,9 @@
 import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
 import { parsePlan } from '../../../src/fit/plan-schema.ts';
-import { written } from './surroundings.ts';
+import { answerFiles } from './surroundings.ts';
+
+const written = answerFiles();
 
 const program = (args: readonly string[], input = '') =>
   spawnSync(process.execPath, ['dist/main.js', 'fit', ...args], { input, encoding: 'utf8' });

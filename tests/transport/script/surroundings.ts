@@ -9,14 +9,16 @@ import { outcomeText } from '../../../src/present/plan-text.ts';
 import { runCommand } from '../../../src/transport/script/command.ts';
 
 const flows = loadFlows();
-const folder = mkdtempSync(join(tmpdir(), 'easewright-script-'));
-afterAll(() => rmSync(folder, { recursive: true }));
 
-/** A file of answers; gives its path. */
-export function written(name: string, text: string): string {
-  const path = join(folder, name);
-  writeFileSync(path, text);
-  return path;
+/** Writes files of answers into a folder that is removed when the tests of one file are over; each call gives a path. */
+export function answerFiles(): (name: string, text: string) => string {
+  const folder = mkdtempSync(join(tmpdir(), 'easewright-script-'));
+  afterAll(() => rmSync(folder, { recursive: true }));
+  return (name, text) => {
+    const path = join(folder, name);
+    writeFileSync(path, text);
+    return path;
+  };
 }
 
 export interface Ran {
