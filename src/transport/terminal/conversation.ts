@@ -1,5 +1,5 @@
 /** The talk at a terminal: pick an interview, answer what is asked, leave when you like. The same for a window and a pipe. */
-import type { Reply } from '../../dialogue/message.ts';
+import type { Button, Reply } from '../../dialogue/message.ts';
 import { type Desk, DeskRefused, type Offered, type OpenInterview, type Wording } from '../contract.ts';
 import { type Paragraph, paragraph, render } from './render.ts';
 import { ANOTHER, LEAVE, type Screen, screenOf } from './screen.ts';
@@ -55,18 +55,28 @@ async function interview(terms: Terms, person: Person, entry: Entry): Promise<'l
     for (const reply of replies) person.tell(render(reply, terms.wording));
     if (replies.some((r) => r.reply === 'rest' && r.how === 'paused')) return 'leave';
     const screen = screenOf(replies);
-    const text = await person.answer(screen);
-    if (text === undefined) return 'leave';
-    if (offers(screen, LEAVE.send, text)) return 'leave';
-    if (offers(screen, ANOTHER.send, text)) return 'another';
+    const typed = await person.answer(screen);
+    if (typed === undefined) return 'leave';
+    const text = meant(screen, typed);
+    if (offers(screen, LEAVE, text)) return 'leave';
+    if (offers(screen, ANOTHER, text)) return 'another';
     const message = screen.to === null ? { text } : { text, to: screen.to };
     replies = tried(person, () => terms.desk.say(terms.owner, session, message)) ?? replies;
   }
 }
 
+/** Whoever types what stands on a button has pressed it. */
+function meant({ buttons }: Screen, typed: string): string {
+  const said = typed.trim().toLowerCase();
+  return (
+    buttons.find(({ label, send }) => [label, send].some((word) => word.toLowerCase() === said))?.send ??
+    typed
+  );
+}
+
 /** A word of the terminal's own counts only where it is offered. */
-function offers(screen: Screen, word: string, text: string): boolean {
-  return text.trim().toLowerCase() === word && screen.buttons.some((button) => button.send === word);
+function offers(screen: Screen, button: Button, text: string): boolean {
+  return text === button.send && screen.buttons.includes(button);
 }
 
 /** Undefined where nothing could be stored; she is told, and may try again. */

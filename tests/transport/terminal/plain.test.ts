@@ -52,6 +52,13 @@ describe('a terminal without a window', () => {
     },
   );
 
+  it('takes what stands on a button for what the button sends', async () => {
+    const fake = fakeDesk();
+    const lines = WHOLE.with(-2, 'Another Interview').toSpliced(-2, 0, 'change an answer', 'yes');
+    expect(await run(lines, { fake })).toContain('> Another Interview\n\nWhat would you like?');
+    expect(fake.heard).toContain('outcome: review');
+  });
+
   it('pauses where the input ends, and says how to go on', async () => {
     const fake = fakeDesk();
     expect(await run(['1', 'For me'], { fake })).toMatch(
