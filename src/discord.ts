@@ -44,7 +44,9 @@ async function runShard(
   stopping: AbortSignal,
 ): Promise<number> {
   const kept = openKept(config.data);
-  const heart = startHeart(config.data, shard, Date.now);
+  const heart = startHeart(config.data, shard, Date.now, (error) =>
+    log.warn('health not written', factsOf(error)),
+  );
   try {
     let end = (_code: number): void => {};
     const ended = new Promise<number>((resolve) => {

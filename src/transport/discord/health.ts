@@ -26,14 +26,24 @@ export interface Heart {
   readonly stop: () => void;
 }
 
-export function startHeart(folder: string, shard: Health['shard'], clock: () => number): Heart {
+/** `failed` hears of a file that could not be written, on a full disk say: the bot goes on without. */
+export function startHeart(
+  folder: string,
+  shard: Health['shard'],
+  clock: () => number,
+  failed: (error: unknown) => void,
+): Heart {
   const file = join(folder, `discord-health-${shard.id}-of-${shard.of}.json`);
   let now: Health = { line: 'connecting', since: clock(), at: clock(), shard, pid: process.pid };
   const write = () => {
     now = { ...now, at: clock() };
-    // Renamed into place, so that a reader never finds half a file.
-    writeFileSync(`${file}.new`, `${JSON.stringify(now)}\n`);
-    renameSync(`${file}.new`, file);
+    try {
+      // Renamed into place, so that a reader never finds half a file.
+      writeFileSync(`${file}.new`, `${JSON.stringify(now)}\n`);
+      renameSync(`${file}.new`, file);
+    } catch (error) {
+      failed(error);
+    }
   };
   const beat = setInterval(write, BEAT);
   beat.unref();

@@ -30,16 +30,22 @@ async function check(changed: Partial<Checked> = {}): Promise<string[]> {
   return (await checkDiscord(checked)).map(({ kind, says }) => `${kind}: ${says}`);
 }
 
+const unheard = (error: unknown) => {
+  throw error;
+};
+
 describe('the check', () => {
   it('finds nothing missing where all is there', async () => {
     await register(restFor(standIn.api, standIn.token), standIn.appId, commandsFor(flows));
-    startHeart(data, SHARD, () => 900).tell('ready');
+    const heart = startHeart(data, SHARD, () => 900, unheard);
+    heart.tell('ready');
     expect(await check()).toEqual([
       `fine: The folder ${data} can be written.`,
       'fine: Discord takes the token.',
       'fine: The commands are registered, as this version has them.',
       'fine: The bot is running and connected (1 process).',
     ]);
+    heart.stop();
   });
 
   it('tells to register the commands where they are not, or are those of another version', async () => {
@@ -68,7 +74,7 @@ describe('the check', () => {
 
   it('tells whether the bot runs, and whether it is connected', async () => {
     expect(await check()).toContainEqual('note: The bot is not running. To start it: npm run discord');
-    const heart = startHeart(data, { id: 1, of: 2 }, () => 900);
+    const heart = startHeart(data, { id: 1, of: 2 }, () => 900, unheard);
     heart.tell('lost');
     expect(await check()).toContainEqual(
       'note: The bot is running but not connected (part 2 of 2: lost). It goes on trying.',
@@ -76,6 +82,19 @@ describe('the check', () => {
     expect(await check({ now: 1000 + TOO_OLD })).toContainEqual(expect.stringContaining('not running'));
     heart.stop();
     expect(readdirSync(data)).toEqual([]);
+  });
+
+  it('tells of a sign of life that cannot be written, and lives on', () => {
+    const failures: unknown[] = [];
+    const heart = startHeart(
+      join(data, 'gone'),
+      SHARD,
+      () => 900,
+      (error) => failures.push(error),
+    );
+    heart.tell('ready');
+    heart.stop();
+    expect(failures).toEqual([expect.objectContaining({ code: 'ENOENT' })]);
   });
 
   it('passes over a file that is no sign of life', () => {
