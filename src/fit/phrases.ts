@@ -79,6 +79,7 @@ export const PHRASES = [
   'note: way out, count within reach',
   'note: way out, count alone',
   'note: row 1 is a right-side row',
+  'note: even rows are wrong-side rows',
   'note: plain at the waist is common practice',
   'note: hand must pass',
   'note: how sure',

@@ -1,6 +1,6 @@
 /** Shaping spaced over rows as a bare sum: one step, or why it cannot be and the ways that can. */
-import { type Part, phrase, type ShapedAt, type Step } from './plan.ts';
-import type { NoMultiple, Spacing, TooFewRows } from './spacing.ts';
+import { type Part, type Phrase, phrase, type ShapedAt, type Step } from './plan.ts';
+import type { NoMultiple, Spaced, Spacing, TooFewRows } from './spacing.ts';
 import { noSpacing, shapeLines, step } from './steps.ts';
 import { type Impossible, otherwise } from './ways.ts';
 import type { Worked } from './words.ts';
@@ -15,7 +15,6 @@ export interface SpacingPlace {
 export function spacingPart(spacing: Spacing, { worked, at }: SpacingPlace): Part | Impossible {
   const lies = { piece: 'all', where: phrase('where: the section'), worked } as const;
   if (spacing.kind !== 'spaced') return ways(spacing, lies, at);
-  const shaped = spacing.shaping.length > 0;
   return {
     steps: [
       step(lies.piece, lies.where, {
@@ -24,13 +23,21 @@ export function spacingPart(spacing: Spacing, { worked, at }: SpacingPlace): Par
           { do: 'begin with', stitches: spacing.from },
           { do: 'shape', spaced: spacing, at },
         ],
-        notes: shaped && worked === 'flat' ? [phrase('note: row 1 is a right-side row')] : [],
+        notes: worked === 'flat' ? sideNote(spacing) : [],
         workings: shapeLines(spacing, at),
       }),
     ],
     finished: [],
     pieces: [],
   };
+}
+
+/** Which side faces on the rows that shape: on all of them the right one, or it is told apart by their numbers. */
+function sideNote({ shaping }: Spaced): Phrase[] {
+  if (shaping.length === 0) return [];
+  return shaping.every(({ row }) => row % 2 === 1)
+    ? [phrase('note: row 1 is a right-side row')]
+    : [phrase('note: even rows are wrong-side rows')];
 }
 
 function ways(

@@ -97,6 +97,8 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'note: way out, count alone': 'Stop at {end}: {times#} shaping [rows].',
   'note: row 1 is a right-side row':
     'Row 1 is the first row of this section, with the right side facing you. So every shaping row is a right-side row.',
+  'note: even rows are wrong-side rows':
+    'Row 1 is the first row of this section, with the right side facing you. So rows with an even number are wrong-side rows.',
   'note: plain at the waist is common practice':
     'A short plain stretch at the waist is common practice: it lets the fabric turn without a kink.',
   'note: hand must pass': 'Check that your hand passes through before you go on.',

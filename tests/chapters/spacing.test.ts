@@ -28,6 +28,15 @@ describe('shaping spaced over rows in five questions', () => {
     ]);
   });
 
+  it('says of no row that it is a right-side row where wrong-side rows may shape too', () => {
+    const [flat, anyRow] = ['flat', 'any row'].map((worked) =>
+      textOf(planOf('spacing', typed(218, 164, 60, worked))),
+    );
+    expect(flat).toContain('every shaping row is a right-side row');
+    expect(anyRow).not.toContain('every shaping row is a right-side row');
+    expect(anyRow).toContain('rows with an even number are wrong-side rows');
+  });
+
   // biome-ignore format: one example stands below another
   it.each([
     { source: 'How to figure out decrease and increase placement, knittingunplugged, 2016: 50 to 72 over 84 rows', from: 50, to: 72, rows: 84, worked: 'any row', runs: [[8, 7], [7, 4]] },
