@@ -111,7 +111,7 @@ function toStitches(
   given: Record<string, Quantity>,
   gauge: Rates,
 ): WorkingLine {
-  const b = quantity('stitches to the centimetre', gauge.stitchesPerCm, 'stitches/cm');
+  const b = quantity('stitches', gauge.stitchesPerCm, 'stitches/cm');
   return workOut(label, formula, { ...given, b }, { unit: 'stitches', rounding: { to: 'whole' } });
 }
 

@@ -32,7 +32,7 @@ export type HemSpan =
 export function hemWedge(ask: HemAsk): Wedge | CannotWedge | NoRoom {
   const given = {
     a: quantity('width of the full depth', ask.middle, 'cm'),
-    b: quantity('stitches to the centimetre', ask.gauge.stitchesPerCm, 'stitches/cm'),
+    b: quantity('stitches', ask.gauge.stitchesPerCm, 'stitches/cm'),
   };
   const middle = workOut('stitches of the full depth', 'a * b', given, {
     unit: 'stitches',

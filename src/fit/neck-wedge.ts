@@ -50,7 +50,7 @@ export function neckWedge(ask: NeckWedgeAsk): Wedge | CannotWedge | NoRoom {
 function toStitches(label: string, width: Cm, { stitchesPerCm }: Rates): WorkingLine {
   const given = {
     a: quantity(label.replace('stitches', 'width'), width, 'cm'),
-    b: quantity('stitches to the centimetre', stitchesPerCm, 'stitches/cm'),
+    b: quantity('stitches', stitchesPerCm, 'stitches/cm'),
   };
   return workOut(label, 'a * b', given, { unit: 'stitches', rounding: { to: 'whole' } });
 }

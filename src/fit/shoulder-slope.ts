@@ -179,7 +179,7 @@ function total(counts: readonly number[]): number {
 }
 
 function explainRows({ drop, gauge }: ShoulderAsk): [WorkingLine, WorkingLine, WorkingLine] {
-  const rate = quantity('rows to the centimetre', gauge.rowsPerCm, 'rows/cm');
+  const rate = quantity('rows', gauge.rowsPerCm, 'rows/cm');
   const slope = workOut(
     'rows of the slope',
     'a * b',

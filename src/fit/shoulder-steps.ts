@@ -133,7 +133,7 @@ function betweenSteps(slope: ShoulderSlope, ask: ShoulderAsk): WorkingLine {
   const given = {
     a: quantity('rows of the slope', slope.rows, 'rows'),
     b: quantity('rows of one step', 2, 'rows'),
-    c: quantity('rows to the centimetre', ask.gauge.rowsPerCm, 'rows/cm'),
+    c: quantity('rows', ask.gauge.rowsPerCm, 'rows/cm'),
   };
   return workOut('from the outermost step to the innermost', '(a - b) / c', given, { unit: 'cm' });
 }

@@ -79,7 +79,7 @@ function sidesOf(found: VerticalDarts, ask: FrontDartsAsk, common: readonly Work
   const given = {
     a: quantity('stitches of the front at its fullest', ask.front + found.added, 'stitches'),
     b: quantity('from bust point to bust point', ask.bustSpan, 'cm'),
-    c: quantity('stitches to the centimetre', ask.gauge.stitchesPerCm, 'stitches/cm'),
+    c: quantity('stitches', ask.gauge.stitchesPerCm, 'stitches/cm'),
   };
   return workOut(FROM_SIDE, '(a - b * c) / 2', given, {
     unit: 'stitches',

@@ -77,7 +77,7 @@ export interface RowsTooFew {
 /** The stitches that a full bust adds to the front, a whole number of times `perRow`. */
 export function frontStitches(extra: ExtraWidth, gauge: Rates, perRow: 2 | 4): FrontStitches | NoWidth {
   const width = explainWidth(extra);
-  const rate = quantity('stitches to the centimetre', gauge.stitchesPerCm, 'stitches/cm');
+  const rate = quantity('stitches', gauge.stitchesPerCm, 'stitches/cm');
   const rounding = { to: 'multiple', multiple: perRow, plus: 0 } as const;
   const added = workOut(
     'stitches to add to the front',
@@ -162,7 +162,7 @@ function explainWidth(extra: ExtraWidth): WorkingLine {
 function explainLines(ask: VerticalDartAsk): readonly [span: WorkingLine, fromSide: WorkingLine] {
   const given = {
     a: quantity('from bust point to bust point', ask.bustSpan, 'cm'),
-    b: quantity('stitches to the centimetre', ask.gauge.stitchesPerCm, 'stitches/cm'),
+    b: quantity('stitches', ask.gauge.stitchesPerCm, 'stitches/cm'),
   };
   const span = workOut('stitches between the bust points', 'a * b', given, {
     unit: 'stitches',

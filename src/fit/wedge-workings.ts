@@ -6,7 +6,7 @@ import { type Quantity, quantity, type WorkingLine, workOut } from './working.ts
 export function explainRows(
   ask: WedgeAsk,
 ): readonly [rows: WorkingLine, turns: WorkingLine, depth: WorkingLine] {
-  const rate = quantity('rows to the centimetre', ask.gauge.rowsPerCm, 'rows/cm');
+  const rate = quantity('rows', ask.gauge.rowsPerCm, 'rows/cm');
   const depth = quantity('depth', ask.depth, 'cm');
   const even = { unit: 'rows', rounding: { to: 'even' } } as const;
   const short = workOut('short rows', 'a * b', { a: depth, b: rate }, even);
