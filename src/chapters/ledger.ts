@@ -91,6 +91,7 @@ function shown(value: Value, { sheet }: Ledger): string {
       return value.text;
     case 'sizes':
     case 'counts':
+    case 'new count':
     case 'multiple':
     case 'yarn length':
     case 'yarn weight':

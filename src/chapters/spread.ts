@@ -11,6 +11,7 @@ import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
 import { type Ledger, ledger, takeChoice, takeStitches } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
+import { spreadCounts } from './spread-counts.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 
 /** What may be chosen; the other ways to change a count are offered where these do not fit the row. */
@@ -18,7 +19,7 @@ const WAYS = ['m1', 'kfb', 'k2tog'] as const satisfies readonly Change[];
 
 export function spreadResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
-  const [before, after] = [takeStitches(book, 'spread_from'), takeStitches(book, 'spread_to')];
+  const [before, after] = spreadCounts(book);
   const counts =
     before === undefined || after === undefined
       ? {}

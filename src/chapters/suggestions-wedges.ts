@@ -6,13 +6,14 @@ import { bustFigures, moreForTheFront } from './bust-figures.ts';
 import { madeOf } from './figures.ts';
 import { ledger, takeChoice } from './ledger.ts';
 import { ownGauge } from './own-gauge.ts';
+import { spreadCounts } from './spread-counts.ts';
 import { fixedChoice, fixedLength, lengthOn, type Suggest, type Suggestions, table } from './suggest.ts';
 
 /** `all` are the suggestions of every chapter, among which the stand-ins of other questions are looked up. */
 export const wedgeSuggestions = (all: () => Suggestions): Suggestions => ({
   'flat row': fixedChoice('flat', 'to be on the safe side'),
   'usual change': (sheet) => {
-    const [before, after] = ['spread_from', 'spread_to'].map((id) => countOf(sheet, id));
+    const [before, after] = spreadCounts(ledger(sheet, all()));
     if (before === undefined || after === undefined) return [];
     return [{ value: { kind: 'choice', choice: after < before ? 'k2tog' : 'm1' }, from: 'the usual way' }];
   },

@@ -14,6 +14,7 @@ import type { Heard } from './read/heard.ts';
 import { heard, refused } from './read/heard.ts';
 import { readLength } from './read/length.ts';
 import { readMultiple } from './read/multiple.ts';
+import { readNewCount } from './read/new-count.ts';
 import { readShapingText } from './read/shaping-text.ts';
 import { type LengthRow, readLengthRow, readStitchRow } from './read/sizes.ts';
 import { readYarnLength, readYarnWeight } from './read/yarn.ts';
@@ -76,6 +77,8 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
       if (choices.length === 0) return refused('no such choice', NO_SIZES);
       return as(readChoice(text, choices), (label) => ({ kind: 'size', label }));
     }
+    case 'new count':
+      return as(readNewCount(text), (count) => ({ kind: 'new count', ...count }));
     case 'multiple':
       return as(readMultiple(text), (multiple) => ({ kind: 'multiple', ...multiple }));
     case 'number':

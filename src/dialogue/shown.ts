@@ -4,6 +4,7 @@ import { formatDecimal, formatLength, formatTape, type LengthUnit } from '../fit
 import { GRAMS_PER_OUNCE, METRES_PER_YARD } from '../fit/yarn.ts';
 import type { Answer, Value } from '../flow/answer.ts';
 import type { Question } from '../flow/schema.ts';
+import { wordNewCount } from './read/new-count.ts';
 
 export function showAnswer(question: Question, answer: Answer, unit: LengthUnit): string {
   if (answer.given === 'unknown') return 'not known';
@@ -34,6 +35,8 @@ export function showValue(question: Question, value: Value, unit: LengthUnit): s
       return `${value.lengths.map((l) => (l === null ? '–' : formatTape(l, unit))).join(', ')} ${unit}`;
     case 'size':
       return `size ${value.label}`;
+    case 'new count':
+      return wordNewCount(value);
     case 'multiple':
       return value.plus === 0
         ? `multiple of ${value.multiple}`

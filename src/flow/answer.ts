@@ -15,6 +15,7 @@ export const ANSWER_KINDS = [
   'gauge',
   'sizes',
   'size',
+  'new count',
   'multiple',
   'number',
   'counts',
@@ -28,6 +29,12 @@ export type AnswerKind = (typeof ANSWER_KINDS)[number];
 export interface Typed {
   readonly value: number;
   readonly unit: LengthUnit;
+}
+
+/** A count of stitches to come: itself, or by how many it changes, fewer below nought. */
+export interface NewCount {
+  readonly how: 'to' | 'by';
+  readonly count: number;
 }
 
 export type Value =
@@ -49,6 +56,7 @@ export type Value =
     }
   /** One of the pattern's sizes, by its label. */
   | { readonly kind: 'size'; readonly label: string }
+  | ({ readonly kind: 'new count' } & NewCount)
   | { readonly kind: 'multiple'; readonly multiple: number; readonly plus: number }
   /** A whole number of anything. */
   | { readonly kind: 'number'; readonly count: number }

@@ -40,6 +40,7 @@ const value: z.ZodType<Value> = z.discriminatedUnion('kind', [
     counts: z.array(z.number().nullable()),
     labels: z.array(z.string()).nullable(),
   }),
+  z.strictObject({ kind: z.literal('new count'), how: z.enum(['to', 'by']), count: z.int() }),
   z.strictObject({ kind: z.literal('shaping line'), text: z.string() }),
   z.strictObject({ kind: z.literal('yarn length'), metres: z.number(), typed: z.enum(['m', 'yd']) }),
   z.strictObject({ kind: z.literal('yarn weight'), grams: z.number(), typed: z.enum(['g', 'oz']) }),

@@ -51,6 +51,11 @@ function valueFor(id: string, question: Question): fc.Arbitrary<Value> {
         }));
     case 'multiple':
       return fc.integer({ min: 1, max: 12 }).map((multiple) => ({ kind: 'multiple', multiple, plus: 0 }));
+    case 'new count':
+      return fc.oneof(
+        fc.integer({ min: 0, max: 300 }).map((count) => ({ kind: 'new count', how: 'to', count }) as const),
+        fc.integer({ min: -99, max: 99 }).map((count) => ({ kind: 'new count', how: 'by', count }) as const),
+      );
     default:
       throw new Error(`no answers are made for a question of the kind '${question.kind}'`);
   }

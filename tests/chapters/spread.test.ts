@@ -5,15 +5,15 @@ import { Needle } from '../simulator/needle.ts';
 import { cannotOf, expectSound, instructed, planOf, textOf } from './scripted.ts';
 
 const flat = (from: string, to: string, by: string, border = '0') => ({
-  spread_from: from,
-  spread_to: to,
+  spread_stitches: from,
+  spread_change: to,
   spread_by: by,
   spread_worked: 'flat',
   spread_border: border,
 });
 const round = (from: string, to: string, by: string) => ({
-  spread_from: from,
-  spread_to: to,
+  spread_stitches: from,
+  spread_change: to,
   spread_by: by,
   spread_worked: 'in the round',
 });

@@ -44,12 +44,18 @@ describe('answers in one line', () => {
     expect(out).toContain('You end with 72 stitches.');
   });
 
+  it('spread ten stitches over a round', async () => {
+    const { code, out } = await run('--flow', 'spread', 'stitches=84', 'change=+10', 'worked=round');
+    expect(code).toBe(0);
+    expect(out).toContain('You then have 94 stitches.');
+  });
+
   it('give the plan as data', async () => {
     const { code, out } = await run(
       '--flow',
       'spread',
-      'from=80',
-      'to=70',
+      'stitches=80',
+      'change=-10',
       'by=k2tog',
       'worked=flat',
       '--json',
