@@ -1,8 +1,8 @@
 /** Quantities as a knitter reads them: in her unit, with the word that belongs to the number. */
-import { CM_PER, type Cm, formatDecimal, formatTape, type LengthUnit } from '../fit/units.ts';
+import { decimalsOf, inUnit } from '../fit/in-unit.ts';
+import { type Cm, formatDecimal, formatTape, type LengthUnit } from '../fit/units.ts';
 import type { Worked } from '../fit/words.ts';
-import type { Quantity, QuantityUnit } from '../fit/working.ts';
-import { METRES_PER_YARD } from '../fit/yarn.ts';
+import type { Quantity } from '../fit/working.ts';
 
 export interface Reader {
   readonly unit: LengthUnit;
@@ -48,56 +48,6 @@ export function formatQuantity(q: Quantity, reader: Reader): string {
 export function formatNumber(q: Quantity, { unit, fine }: Reader): string {
   if (q.unit === 'cm' && fine !== true) return formatTape(q.value as Cm, unit);
   return formatDecimal(inUnit(q.value, q.unit, unit), decimalsOf(q.unit));
-}
-
-/** A value given in centimetres (or per centimetre) in the reader's unit. */
-export function inUnit(value: number, of: QuantityUnit, unit: LengthUnit): number {
-  const factor = CM_PER[unit];
-  switch (of) {
-    case 'cm':
-      return value / factor;
-    case 'cm²':
-      return value / factor ** 2;
-    case 'stitches/cm':
-    case 'rows/cm':
-    case '/cm':
-      return value * factor;
-    case 'g/cm²':
-      return value * factor ** 2;
-    case 'm':
-      // Yarn is sold by the yard where cloth is measured in inches.
-      return unit === 'in' ? value / METRES_PER_YARD : value;
-    case 'g':
-    case 'stitches':
-    case 'rows':
-    case 'times':
-    case 'ratio':
-      return value;
-    default:
-      return of satisfies never;
-  }
-}
-
-function decimalsOf(unit: QuantityUnit): number {
-  switch (unit) {
-    case 'stitches/cm':
-    case 'rows/cm':
-    case '/cm':
-    case 'ratio':
-      return 3;
-    case 'g/cm²':
-      return 4;
-    case 'cm':
-    case 'cm²':
-    case 'g':
-    case 'm':
-    case 'stitches':
-    case 'rows':
-    case 'times':
-      return 2;
-    default:
-      return unit satisfies never;
-  }
 }
 
 function counted(value: number, one: string, many: string): string {

@@ -1,7 +1,8 @@
 /** Workings as lines that a learner can check by hand: names, numbers put in, result, rounding. */
+import { inUnit } from '../fit/in-unit.ts';
 import { formatDecimal } from '../fit/units.ts';
 import type { Rounding, WorkingLine } from '../fit/working.ts';
-import { formatQuantity, inUnit, type Reader } from './quantity.ts';
+import { formatQuantity, type Reader } from './quantity.ts';
 
 /** Signs of arithmetic as they are printed. */
 export const SIGNS: Readonly<Record<string, string>> = {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { shapeBody } from '../../src/fit/body-shaping.ts';
 import { bodyPart } from '../../src/fit/body-steps.ts';
 import { easedWidth } from '../../src/fit/ease.ts';
+import { inUnit } from '../../src/fit/in-unit.ts';
 import type { Instruction, Part, Plan } from '../../src/fit/plan.ts';
 import { parsePlan } from '../../src/fit/plan-schema.ts';
 import { shapeSleeve } from '../../src/fit/sleeve.ts';
@@ -10,7 +11,7 @@ import { sleevePart } from '../../src/fit/sleeve-steps.ts';
 import { cm, LENGTH_UNITS, type LengthUnit } from '../../src/fit/units.ts';
 import { evaluate, type Quantity, type WorkingLine } from '../../src/fit/working.ts';
 import { planText } from '../../src/present/plan-text.ts';
-import { formatNumber, inUnit } from '../../src/present/quantity.ts';
+import { formatNumber } from '../../src/present/quantity.ts';
 import { bodyAsks, sleeveAsks } from '../fit/arbitrary.ts';
 
 function planFrom(parts: readonly Part[], unit: LengthUnit): Plan {
