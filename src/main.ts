@@ -36,7 +36,8 @@ async function runDiscordCommand(name: string): Promise<void> {
   const out = (text: string) => process.stdout.write(text);
   if (name === 'discord:check') process.exitCode = await checkBot(out);
   else if (name === 'discord:commands') process.exitCode = await registerCommands(out);
-  else process.exitCode = await runBot(args);
+  // All is stored and the time to finish is over: what Discord has not answered by now must not keep the process.
+  else process.exit(await runBot(args));
 }
 
 async function runInterview(): Promise<void> {

@@ -1,6 +1,6 @@
 /** The bot from start to stop: connects, answers, and leaves with everything stored and every answer given. */
 import { setTimeout as wait } from 'node:timers/promises';
-import { type Client, Events } from 'discord.js';
+import { type Client, Events, Status } from 'discord.js';
 import { Answers } from './answering.ts';
 import type { Bot } from './bot.ts';
 import { type Connecting, type Line, makeClient, watchLine } from './client.ts';
@@ -51,6 +51,7 @@ export function runDiscord(parts: DiscordParts, starting: Starting): Running {
     stop: async () => {
       client.off(Events.InteractionCreate, ears.interaction);
       client.off(Events.MessageCreate, ears.message);
+      bot.leisure.end();
       await Promise.race([ears.rest(), wait(FINISHING, undefined, { ref: false })]);
       unwatch();
       await hangUp(client);
@@ -62,7 +63,23 @@ function letIn(client: Client): Promise<void> {
   return new Promise((isReady) => client.once(Events.ClientReady, () => isReady()));
 }
 
-/** The library never finishes destroying a client that is not ready. */
+/**
+ * The library cannot hang up on a line that it is opening: it opens it all the same, and keeps it. So that is waited for
+ * first; where it takes too long, only the end of the process ends it.
+ */
 async function hangUp(client: Client): Promise<void> {
-  await Promise.race([client.destroy(), wait(HANGING_UP, undefined, { ref: false })]);
+  const tooLong = wait(HANGING_UP, undefined, { ref: false });
+  if (isOpening(client)) await Promise.race([opened(client), tooLong]);
+  await Promise.race([client.destroy(), tooLong]);
+}
+
+function isOpening({ ws }: Client): boolean {
+  return ws.shards.some(({ status }) => status !== Status.Ready && status !== Status.Disconnected);
+}
+
+function opened(client: Client): Promise<void> {
+  return new Promise((isOpen) => {
+    client.once(Events.ShardReady, () => isOpen());
+    client.once(Events.ShardResume, () => isOpen());
+  });
 }

@@ -30,12 +30,10 @@ export class Pace {
   }
 }
 
-/**
- * Work that may wait, one after another with a pause between, so that it takes little of what is allowed in a second. What
- * has not been done when the program ends is left undone.
- */
+/** Work that may wait, one after another with a pause between, so that it takes little of what is allowed in a second. */
 export class Leisure {
   private last: Promise<void> = Promise.resolve();
+  private ended = false;
   private readonly pause: number;
 
   /** `pause` in milliseconds. */
@@ -45,7 +43,18 @@ export class Leisure {
 
   /** The work never rejects. */
   do(work: () => Promise<void>): void {
-    this.last = this.last.then(work).then(() => wait(this.pause, undefined, { ref: false }));
+    this.last = this.last.then(() => this.next(work));
+  }
+
+  /** What has not begun by now is left undone. */
+  end(): void {
+    this.ended = true;
+  }
+
+  private async next(work: () => Promise<void>): Promise<void> {
+    if (this.ended) return;
+    await work();
+    await wait(this.pause, undefined, { ref: false });
   }
 }
 

@@ -10,7 +10,7 @@ import { InteractionFailed } from '../../stand-in/interactions.ts';
 import { type StandIn, startStandIn } from '../../stand-in/stand-in.ts';
 import { flows, typedBy } from './circle.ts';
 import { Knitter } from './knitter.ts';
-import { environmentFor, letIn, start } from './program.ts';
+import { environmentFor, letIn, type Program, start } from './program.ts';
 
 export interface Crowd {
   readonly people: number;
@@ -67,7 +67,7 @@ export async function crowd({ people, seed, cutEvery }: Crowd): Promise<Met> {
   const begun = performance.now();
   try {
     const knitters = Array.from({ length: people }, (_, n) => newKnitter(standIn, n));
-    await Promise.all(knitters.map((knitter) => knitter.goAllTheWay()));
+    await Promise.race([Promise.all(knitters.map((knitter) => knitter.goAllTheWay())), endOf(bot)]);
     const seconds = Math.round((performance.now() - begun) / 1000);
     clearInterval(cutting);
     bot.process.kill('SIGTERM');
@@ -84,6 +84,12 @@ export async function crowd({ people, seed, cutEvery }: Crowd): Promise<Met> {
     await standIn.close();
     rmSync(data, { recursive: true, force: true });
   }
+}
+
+/** Without the bot the crowd would try for ever. */
+async function endOf({ exit, out }: Program): Promise<never> {
+  const how = await exit;
+  throw new Error(`the bot ended by itself (${how}):\n${out()}`);
 }
 
 function newKnitter(standIn: StandIn, n: number): Knitter {

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { openKept } from '../../../src/discord.ts';
 import { readHealth } from '../../../src/transport/discord/health.ts';
 import { type StandIn, startStandIn } from '../../stand-in/stand-in.ts';
-import { command, press, sessionOf, type } from './circle.ts';
+import { command, press, questionOf, sessionOf, type } from './circle.ts';
 import { type Environment, environmentFor, letIn, run, start } from './program.ts';
 
 let standIn: StandIn;
@@ -74,5 +74,29 @@ describe('discord', () => {
     expect(bot.out()).not.toMatch(/31\.7|wide|Anna|Wintergreen|upper_arm/);
     expect(bot.out()).not.toContain(anna.id);
     expect(readHealth(data)).toEqual([]);
+  });
+
+  it('ends on SIGTERM also while its line is lost, and does not open it again', async () => {
+    const bot = start('discord', environment);
+    await bot.until((out) => letIn(out) === 1);
+    standIn.gateway.cut(4000);
+    await bot.until((out) => out.includes('"line":"lost"'));
+    bot.process.kill('SIGTERM');
+    expect(await bot.exit).toBe(0);
+    expect(standIn.gateway.connected()).toEqual([]);
+  });
+
+  it('ends on SIGTERM also while Discord leaves it without an answer', async () => {
+    const bot = start('discord', environment);
+    await bot.until((out) => letIn(out) === 1);
+    standIn.faults.onRequest('PATCH /channels/:channel/messages/:message', { kind: 'delay', ms: 3_600_000 });
+    const berta = standIn.person('Berta');
+    berta.goTo(berta.dm);
+    await press(berta, await command(berta, 'fit start', { wish: 'sleeve' }), 'Inches');
+    berta.say('from the cuff, flat');
+    await berta.waitFor((message) => questionOf(message) === 'gauge', 'the next question');
+    await expect.poll(() => standIn.record.requests.at(-1)?.method).toBe('PATCH');
+    bot.process.kill('SIGTERM');
+    expect(await bot.exit).toBe(0);
   });
 });
