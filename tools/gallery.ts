@@ -8,14 +8,14 @@ import { wedgePicture } from '../src/present/pictures/of-plan.ts';
 import { raglanPicture } from '../src/present/pictures/raglan-picture.ts';
 import { yokePicture } from '../src/present/pictures/yoke-picture.ts';
 import {
+  BLANKS,
+  blankSheet,
   MEASURED,
   measuringPicture,
-  measuringSheet,
   type Picture,
   picturesOf,
   render,
   sheetOf,
-  sumsSheet,
 } from '../src/present/pictures.ts';
 import type { Sheet } from '../src/present/sheets/sheet.ts';
 import {
@@ -52,13 +52,14 @@ function sheets(): Readonly<Record<string, Sheet>> {
     { ...options, paper: 'A4', type: 'normal' },
     { ...options, paper: 'Letter', type: 'large' },
   ] as const;
+  const blanks = BLANKS.flatMap((blank): [string, Sheet][] => [
+    [`${blank}-a4`, blankSheet(blank, a4)],
+    [`${blank}-letter-large`, blankSheet(blank, { ...letter, unit: 'in' })],
+  ]);
   return {
     'plan-a4': sheetOf(samplePlan(), a4),
     'plan-letter-large': sheetOf(samplePlan(), letter),
-    'measurements-a4': measuringSheet(a4),
-    'measurements-letter-large': measuringSheet({ ...letter, unit: 'in' }),
-    'sums-a4': sumsSheet(a4),
-    'sums-letter-large': sumsSheet({ ...letter, unit: 'in' }),
+    ...Object.fromEntries(blanks),
   };
 }
 

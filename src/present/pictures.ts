@@ -7,7 +7,7 @@ import type { Dialect } from './terms.ts';
 export { MEASURED, type Measured, measuredBy, measuringPicture } from './measuring/measuring.ts';
 export type { Picture } from './pictures/picture.ts';
 export { render } from './render/render.ts';
-export { measuringSheet, sumsSheet } from './sheets/blank-sheets.ts';
+export { BLANKS, type Blank, blankSheet, blankTitle } from './sheets/blank-sheets.ts';
 export { planSheet as sheetOf } from './sheets/plan-sheet.ts';
 
 /** Every picture of a plan: its pieces first, then the sizes and the shaping of each step in the order of knitting. */

@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/fit/plan.ts';
-import { measuringSheet, picturesOf, render, sheetOf, sumsSheet } from '../../src/present/pictures.ts';
+import { BLANKS, blankSheet, picturesOf, render, sheetOf } from '../../src/present/pictures.ts';
 import { stepText } from '../../src/present/plan-text.ts';
+import type { BlankOptions } from '../../src/present/sheets/blank-sheets.ts';
 import { blankWorking } from '../../src/present/sheets/blank-working.ts';
+import type { PlanSheetOptions } from '../../src/present/sheets/plan-sheet.ts';
 import { drawingOf, PAPERS, type Sheet, TYPE_SIZES, wordDate } from '../../src/present/sheets/sheet.ts';
 import { SUMS, sumLines } from '../../src/present/sheets/sums.ts';
 import { wordWorking } from '../../src/present/workings-text.ts';
@@ -125,18 +127,17 @@ function widows(sheet: Sheet): string[] {
 }
 
 describe('every sheet', () => {
-  const makers = {
-    plan: (o: typeof OPTIONS) => sheetOf(plan, o),
-    measurements: measuringSheet,
-    sums: sumsSheet,
-  };
-  const cases = Object.entries(makers).flatMap(([name, make]) =>
+  const makers: [string, (o: PlanSheetOptions & BlankOptions) => Sheet][] = [
+    ['plan', (o) => sheetOf(plan, o)],
+    ...BLANKS.map((blank): [string, (o: BlankOptions) => Sheet] => [blank, (o) => blankSheet(blank, o)]),
+  ];
+  const cases = makers.flatMap(([name, make]) =>
     (['A4', 'Letter'] as const).flatMap((paper) =>
       TYPE_SIZES.map((type) => ({
         name,
         paper,
         type,
-        sheet: make({ ...OPTIONS, paper, type } as typeof OPTIONS),
+        sheet: make({ ...OPTIONS, paper, type }),
       })),
     ),
   );
@@ -144,7 +145,6 @@ describe('every sheet', () => {
   it.each(cases)(
     'has everything in its place, and no line left alone: $name, $paper, $type type',
     ({ sheet, paper }) => {
-      expect(sheet.pages.length).toBeGreaterThan(1);
       for (const page of sheet.pages) {
         expect([page.width, page.height]).toEqual([PAPERS[paper].width, PAPERS[paper].height]);
         expect(faultsOf(drawingOf(page))).toEqual([]);
@@ -197,7 +197,7 @@ describe('every sheet', () => {
 });
 
 describe('the measuring sheet', async () => {
-  const read = await readPdf(await pdf(measuringSheet({ ...OPTIONS, unit: 'in' })));
+  const read = await readPdf(await pdf(blankSheet('measuring', { ...OPTIONS, unit: 'in' })));
   const said = read.pages.flatMap((p) => p.lines).join(' ');
 
   it('has every measurement with where it is taken, in the unit of the tape', () => {
@@ -214,22 +214,59 @@ describe('the measuring sheet', async () => {
     expect(said).toContain('write both in inches');
     expect(said).toMatch(/first in second in/);
   });
+
+  it('leaves the day open, as it is copied and filled in on another', () => {
+    expect(said).toContain('Of whom: Date:');
+    expect(said).not.toContain('2025');
+  });
+
+  it('has 21 measurements on three pages', () => {
+    const sheet = blankSheet('measuring', OPTIONS);
+    const blanks = sheet.pages.flatMap((p) => drawingOf(p).shapes).filter((s) => s.name === 'blank');
+    expect([blanks.length, sheet.pages.length]).toEqual([2 * 21 + 2, 3]);
+  });
 });
 
-describe('the sheet of sums', async () => {
-  const read = await readPdf(await pdf(sumsSheet(OPTIONS)));
-  const tags = read.pages.flatMap((p) => p.tags);
+describe('a sheet for a sum', () => {
+  const sums = BLANKS.flatMap((blank) => (blank === 'measuring' ? [] : [blank]));
 
-  it.each(SUMS)('has the lines of the workings in their order: %s', (sum) => {
-    const { title, lines } = sumLines(sum);
-    const text = plainText(tags.map((t) => t.text).join(' '));
-    let at = text.indexOf(plainText(title));
-    expect(at).toBeGreaterThanOrEqual(0);
-    expect(lines.length).toBeGreaterThanOrEqual(3);
-    for (const line of new Set(lines.map((l) => blankWorking(l, 'cm')))) {
-      const next = text.indexOf(plainText(line), at);
-      expect(next, line).toBeGreaterThanOrEqual(at);
-      at = next;
+  it.each(sums.map((blank, i) => ({ blank, sum: SUMS[i] ?? blank })))(
+    'has the lines of the workings in their order: $blank',
+    async ({ blank, sum }) => {
+      const read = await readPdf(await pdf(blankSheet(blank, OPTIONS)));
+      const tags = read.pages.flatMap((p) => p.tags);
+      const { title, lines } = sumLines(sum as (typeof SUMS)[number]);
+      const text = plainText(tags.map((t) => t.text).join(' '));
+      let at = text.indexOf(plainText(title));
+      expect(at).toBeGreaterThanOrEqual(0);
+      expect(lines.length).toBeGreaterThanOrEqual(3);
+      for (const line of new Set(lines.map((l) => blankWorking(l, 'cm')))) {
+        const next = text.indexOf(plainText(line), at);
+        expect(next, line).toBeGreaterThanOrEqual(at);
+        at = next;
+      }
+    },
+  );
+
+  it('has both intervals where they differ', () => {
+    const labels = sumLines('rows over a length').lines.map((l) => l.label);
+    expect(labels).toEqual(expect.arrayContaining(['a shorter interval', 'a longer interval']));
+  });
+
+  it.each(sums)('speaks of no centimetre to who measures in inches: %s', (blank) => {
+    const said = blankSheet(blank, { ...OPTIONS, unit: 'in' }).pages.flatMap((p) => textsOf(drawingOf(p)));
+    for (const { text } of said)
+      expect(plainText(text).replace('2.5 cm (1 in)', '')).not.toMatch(/\bcm\b|centimet/);
+  });
+
+  it('is there as often as it fits on a page, never broken over two', () => {
+    const sheet = blankSheet('stitches', OPTIONS);
+    const starts = sheet.pages.flatMap((p) => textsOf(drawingOf(p))).filter((t) => t.text === 'Of what:');
+    expect([sheet.pages.length, starts.length]).toEqual([1, 3]);
+    for (const page of blankSheet('wedge', { ...OPTIONS, type: 'large' }).pages) {
+      const [heading, first] = page.parts.filter((p) => p.role !== 'Artifact');
+      if (heading?.role !== 'H2') continue;
+      expect(first?.shapes.find((s) => s.shape === 'text')).toMatchObject({ weight: 'bold' });
     }
   });
 

@@ -7,28 +7,49 @@ import { GARMENT_LENGTHS } from '../measuring/garment-places.ts';
 import { measuringThumb } from '../measuring/measuring.ts';
 import { capital } from '../pictures/words.ts';
 import { blankWorking } from './blank-working.ts';
-import { layOut, lineWidth, type Section } from './pages.ts';
+import { heightOfAll, layOut, lineWidth, pageRoom, type Section } from './pages.ts';
 import { heading, type Paragraph, paragraph, type Setting, settingFor, toWrite } from './paragraph.ts';
 import type { Sheet, SheetOptions } from './sheet.ts';
-import { SUMS, sumLines } from './sums.ts';
+import { type Sum, sumLines } from './sums.ts';
 
-export interface BlankOptions extends SheetOptions {
+/** Each of them by the word with which it is asked for. */
+export const BLANKS = ['measuring', 'rows', 'stitches', 'waist', 'wedge'] as const;
+export type Blank = (typeof BLANKS)[number];
+
+export interface BlankOptions extends Omit<SheetOptions, 'project'> {
   readonly unit: LengthUnit;
 }
 
+const SUM_OF: Readonly<Record<Exclude<Blank, 'measuring'>, Sum>> = {
+  rows: 'rows over a length',
+  stitches: 'stitches over a width',
+  waist: 'waist',
+  wedge: 'wedge',
+};
+
+export function blankTitle(blank: Blank): string {
+  return blank === 'measuring' ? MEASUREMENTS_TITLE : sumLines(SUM_OF[blank]).title;
+}
+
+export function blankSheet(blank: Blank, options: BlankOptions): Sheet {
+  return blank === 'measuring' ? measuringSheet(options) : sumSheet(SUM_OF[blank], options);
+}
+
+const MEASUREMENTS_TITLE = 'Measurements';
+
 /** One entry a measurement: its figure, where the tape lies, and lines for two takings. */
 export function measuringSheet(options: BlankOptions): Sheet {
-  const setting = settingFor(options.type, lineWidth(options));
+  const setting = settingFor(options.type, lineWidth(options.paper));
   const all = [...MEASUREMENTS, ...GARMENT_LENGTHS];
   const opening: Section = {
-    heading: [heading('H1', 'Measurements', setting)],
+    heading: [heading('H1', MEASUREMENTS_TITLE, setting)],
     continued: [],
     paragraphs: [
       paragraph(
         `Measure twice, on two days if you can, and write both in ${UNIT_WORDS[options.unit]}. A table's figure can stand in for what you leave open.`,
         setting,
       ),
-      { role: 'P', lines: [toWrite('Of whom:', setting, 0, setting.width * 0.48)], after: setting.body },
+      lineToWrite({ 'Of whom:': 0.6, 'Date:': 0.4 }, setting),
     ],
   };
   const entries = all.map(
@@ -38,7 +59,11 @@ export function measuringSheet(options: BlankOptions): Sheet {
       paragraphs: [entry(measured, options.unit, setting)],
     }),
   );
-  return sheetOf('Measurements', [opening, ...entries], setting, options);
+  return sheetOf(MEASUREMENTS_TITLE, [opening, ...entries], setting, options);
+}
+
+function lineToWrite(labels: Readonly<Record<string, number>>, setting: Setting): Paragraph {
+  return { role: 'P', lines: [toWrite(labels, setting)], after: setting.body };
 }
 
 const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = { cm: 'centimetres', in: 'inches' };
@@ -56,7 +81,7 @@ function entry(
   const lines = wrapText(alternative, setting.width - left, body);
   const y = (n: number) => size + n * body * 1.4;
   const blanks = y(lines.length + 1.6);
-  const height = Math.max(most, blanks + body) + body;
+  const height = Math.max(most, blanks + body);
   const shapes: Shape[] = [
     ...placed(drawing.shapes, point((most - drawing.width * k) / 2, 0), k),
     text(title, point(left, size), { size, weight: 'bold' }),
@@ -78,28 +103,24 @@ function blank(label: string, unit: LengthUnit, x: number, y: number, { width, b
   ];
 }
 
-/** One page or more for each sum, with lines to fill in. */
-export function sumsSheet(options: BlankOptions): Sheet {
-  const setting = settingFor(options.type, lineWidth(options));
-  const sections = SUMS.map((sum): Section => {
-    const { title, about, lines } = sumLines(sum);
-    return {
-      heading: [heading('H1', title, setting)],
-      continued: [heading('H2', `${title} (continued)`, setting)],
-      paragraphs: [
-        paragraph(about, setting),
-        ...unique(lines.map((l) => `${capital(l.label)}\n${blankWorking(l, options.unit)}`)).map((words) =>
-          sumParagraph(words, setting),
-        ),
-      ],
-      newPage: true,
-    };
-  });
-  return sheetOf('Sums', sections, setting, options);
-}
-
-function unique(lines: readonly string[]): string[] {
-  return [...new Set(lines)];
+/** One sum with lines to fill in, as often as it fits on a page. */
+function sumSheet(sum: Sum, options: BlankOptions): Sheet {
+  const setting = settingFor(options.type, lineWidth(options.paper));
+  const { title, about, lines } = sumLines(sum);
+  const words = new Set(lines.map((l) => `${capital(l.label)}\n${blankWorking(l, options.unit)}`));
+  const head = [heading('H1', title, setting), paragraph(about, setting)];
+  const once = [
+    lineToWrite({ 'Of what:': 0.6, 'Date:': 0.4 }, setting),
+    ...[...words].map((w) => sumParagraph(w, setting)),
+  ];
+  const room = pageRoom(options.paper) - heightOfAll(head);
+  const times = Math.max(1, Math.floor(room / heightOfAll(once)));
+  const section: Section = {
+    heading: head,
+    continued: [heading('H2', `${title} (continued)`, setting)],
+    paragraphs: Array.from({ length: times }, () => once).flat(),
+  };
+  return sheetOf(title, [section], setting, options);
 }
 
 /** The label in bold, and under it the sum with room to write between its lines. */
@@ -111,14 +132,14 @@ function sumParagraph(words: string, setting: Setting): Paragraph {
     height: l.height * 1.25,
     shapes: placed(l.shapes, point(0, l.height * 0.25)),
   }));
-  return { role: 'P', lines: [...head.lines, ...roomy], after: setting.body * 0.7 };
+  return { role: 'P', lines: [...head.lines, ...roomy], after: setting.body * 0.7, whole: true };
 }
 
 function sheetOf(
   title: string,
   sections: readonly Section[],
   setting: Setting,
-  options: SheetOptions,
+  { date, paper }: BlankOptions,
 ): Sheet {
-  return { title, date: options.date, pages: layOut(title, sections, setting, options) };
+  return { title, date, pages: layOut({ title, date: '' }, sections, setting, paper) };
 }

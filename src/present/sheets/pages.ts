@@ -3,9 +3,16 @@
  * stands alone on either page, and its heading is repeated with 'continued'. Every page has a head and 'page x of y'.
  */
 import { line, placed, point, type Shape, text } from '../draw/drawing.ts';
-import { drawable, shortened, textWidth } from '../draw/font.ts';
+import { shortened, textWidth } from '../draw/font.ts';
 import type { Line, Paragraph, Setting } from './paragraph.ts';
-import { PAPERS, type Page, type Part, type SheetOptions, wordDate } from './sheet.ts';
+import { PAPERS, type Page, type Paper, type Part } from './sheet.ts';
+
+/** What stands at the top of every page: at the left, and at the right. */
+export interface Head {
+  readonly title: string;
+  /** In words; nothing where the sheet is to be copied and filled in on any day. */
+  readonly date: string;
+}
 
 export interface Section {
   /** At its beginning, and where it goes on on another page. */
@@ -20,26 +27,21 @@ const SIDE = 48;
 const [HIGH, LOW] = [74, 56] as const;
 
 /** The width of lines on the paper. */
-export function lineWidth({ paper }: SheetOptions): number {
+export function lineWidth(paper: Paper): number {
   return PAPERS[paper].width - 2 * SIDE;
 }
 
 /** The height between head and foot. */
-export function pageRoom({ paper }: SheetOptions): number {
+export function pageRoom(paper: Paper): number {
   return PAPERS[paper].height - HIGH - LOW;
 }
 
 /** Fewest lines of a broken paragraph on either page. */
 const LEAST = 2;
 
-export function layOut(
-  title: string,
-  sections: readonly Section[],
-  setting: Setting,
-  options: SheetOptions,
-): Page[] {
+export function layOut(head: Head, sections: readonly Section[], setting: Setting, paper: Paper): Page[] {
   const pages: Part[][] = [[]];
-  const room = pageRoom(options);
+  const room = pageRoom(paper);
   let used = 0;
 
   function put(paragraph: Paragraph, lines: readonly Line[] = paragraph.lines): void {
@@ -66,7 +68,7 @@ export function layOut(
       if (i > 0 && wouldBeLeftAlone(p, rest, room - used)) goOn(continued);
       let lines = p.lines;
       while (used + heightOf(lines) > room + 1e-6) {
-        const fits = fitting(lines, room - used);
+        const fits = p.whole === true ? 0 : fitting(lines, room - used);
         if (fits > 0) put(p, lines.slice(0, fits));
         lines = lines.slice(fits);
         const before = used;
@@ -89,7 +91,7 @@ export function layOut(
     putAcross(section);
     used += setting.body * 0.8;
   }
-  return pages.map((parts, i) => framed(parts, i + 1, pages.length, title, setting, options));
+  return pages.map((parts, i) => framed(parts, i + 1, pages.length, head, setting, paper));
 }
 
 /** How many lines go on this page, so that neither page has fewer than two of a broken paragraph. */
@@ -107,7 +109,7 @@ function fitting(lines: readonly Line[], room: number): number {
 /** The least that may stand below a heading: two lines, or a paragraph that is too short to be broken. */
 function beginning([first, ...rest]: readonly Paragraph[]): number {
   if (first === undefined) return 0;
-  if (first.lines.length >= 2 * LEAST) return heightOf(first.lines.slice(0, LEAST));
+  if (first.whole !== true && first.lines.length >= 2 * LEAST) return heightOf(first.lines.slice(0, LEAST));
   const whole = heightOf(first.lines);
   return first.lines.length >= LEAST ? whole : whole + first.after + beginning(rest);
 }
@@ -123,7 +125,8 @@ function heightOf(lines: readonly Line[]): number {
   return lines.reduce((sum, l) => sum + l.height, 0);
 }
 
-function heightOfAll(paragraphs: readonly Paragraph[]): number {
+/** Of all of them with the room after each. */
+export function heightOfAll(paragraphs: readonly Paragraph[]): number {
   return paragraphs.reduce((sum, p) => sum + heightOf(p.lines) + p.after, 0);
 }
 
@@ -135,35 +138,28 @@ function framed(
   parts: readonly Part[],
   number: number,
   of: number,
-  title: string,
+  head: Head,
   setting: Setting,
-  options: SheetOptions,
+  paper: Paper,
 ): Page {
-  const { width, height } = PAPERS[options.paper];
-  return {
-    width,
-    height,
-    parts: [...parts, { role: 'Artifact', shapes: headAndFoot(number, of, title, setting, options) }],
-  };
+  const { width, height } = PAPERS[paper];
+  const shapes = headAndFoot(number, of, head, setting, paper);
+  return { width, height, parts: [...parts, { role: 'Artifact', shapes }] };
 }
 
 function headAndFoot(
   number: number,
   of: number,
-  title: string,
-  setting: Setting,
-  options: SheetOptions,
+  { title, date }: Head,
+  { small: size }: Setting,
+  paper: Paper,
 ): Shape[] {
-  const { width, height } = PAPERS[options.paper];
-  const size = setting.small;
+  const { width, height } = PAPERS[paper];
   const right = width - SIDE;
-  const date = wordDate(options.date);
-  const project = drawable(options.project);
-  const named = project === '' ? title : `${project}: ${title}`;
   const room = right - SIDE - textWidth(date, size) - 12;
   return [
-    text(shortened(named, room, size, 'bold'), point(SIDE, 44), { size, weight: 'bold' }),
-    text(date, point(right, 44), { size, anchor: 'end', ink: 'quiet' }),
+    text(shortened(title, room, size, 'bold'), point(SIDE, 44), { size, weight: 'bold' }),
+    ...(date === '' ? [] : [text(date, point(right, 44), { size, anchor: 'end', ink: 'quiet' })]),
     line('frame', point(SIDE, 52), point(right, 52)),
     text(`page ${number} of ${of}`, point(right, height - 32), { size, anchor: 'end', ink: 'quiet' }),
   ];

@@ -11,7 +11,7 @@ import {
   type TextLook,
   text,
 } from '../draw/drawing.ts';
-import { ASCENT, shortened, textWidth, type Weight, wrapText } from '../draw/font.ts';
+import { ASCENT, textWidth, type Weight, wrapText } from '../draw/font.ts';
 import type { Role, TypeSize } from './sheet.ts';
 
 export interface Line {
@@ -25,6 +25,8 @@ export interface Paragraph {
   /** Room before the next one. */
   readonly after: number;
   readonly alternative?: string;
+  /** Never broken over two pages. */
+  readonly whole?: true;
 }
 
 /** The sizes of a sheet's type, in points, and the width that its lines have. */
@@ -156,17 +158,19 @@ export function row(
   return { role: 'P', lines: [{ height: low + 2, shapes: [...shapes, ...rule] }], after: 0 };
 }
 
-/** A line to write on, its label before it. */
-export function toWrite(label: string, setting: Setting, from: number, to: number): Line {
-  const size = setting.body;
+/** Lines to write on side by side, each with its label before it and its share of the width. */
+export function toWrite(labels: Readonly<Record<string, number>>, { width, body: size }: Setting): Line {
   const height = size * 2.2;
   const low = height - size * 0.5;
-  const short = shortened(label, to - from, size);
-  return {
-    height,
-    shapes: [
-      text(short, point(from, low - 2), { size }),
-      named('blank', line('frame', point(from + textWidth(short, size) + 4, low), point(to, low))),
-    ],
-  };
+  let from = 0;
+  const shapes = Object.entries(labels).flatMap(([label, share]) => {
+    const left = from;
+    from += share * width;
+    const begins = left + textWidth(label, size) + 4;
+    return [
+      text(label, point(left, low - 2), { size }),
+      named('blank', line('frame', point(begins, low), point(from - size, low))),
+    ];
+  });
+  return { height, shapes };
 }

@@ -28,7 +28,7 @@ export interface PlanSheetOptions extends SheetOptions {
 }
 
 export function planSheet(plan: Plan, options: PlanSheetOptions): Sheet {
-  const setting = settingFor(options.type, lineWidth(options));
+  const setting = settingFor(options.type, lineWidth(options.paper));
   const view = { unit: plan.unit, dialect: options.dialect };
   const sections = [
     opening(plan, options, setting),
@@ -49,10 +49,11 @@ export function planSheet(plan: Plan, options: PlanSheetOptions): Sheet {
     ...workingSections(plan, setting, view),
   ];
   const project = drawable(options.project);
+  const head = { title: project === '' ? 'Plan' : `${project}: Plan`, date: wordDate(options.date) };
   return {
     title: project === '' ? 'Plan' : `Plan: ${project}`,
     date: options.date,
-    pages: layOut('Plan', sections, setting, options),
+    pages: layOut(head, sections, setting, options.paper),
   };
 }
 
@@ -142,7 +143,7 @@ function pictureSections(plan: Plan, setting: Setting, options: PlanSheetOptions
 
 /** The height that a picture may have: a page less its heading. */
 function pictureRoom(setting: Setting, options: PlanSheetOptions): number {
-  return pageRoom(options) - 2 * setting.title;
+  return pageRoom(options.paper) - 2 * setting.title;
 }
 
 function pictureSection(

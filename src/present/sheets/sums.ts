@@ -34,7 +34,7 @@ export function sumLines(sum: Sum): SumLines {
         title: 'Rows over a length, and shaping spaced over them',
         about:
           'For any section between two heights, with the same number of stitches changed in each shaping row.',
-        lines: shapedOver(6, 20, 220, 196),
+        lines: shapedOver(6, 20.73, 220, 196),
       };
     case 'stitches over a width':
       return {
