@@ -4,6 +4,7 @@ import { unitOf } from '../flow/calculations.ts';
 import type { Stop } from '../flow/compile.ts';
 import { exampleFor } from './example.ts';
 import type { Command } from './read/command.ts';
+import { bare, phraseOf } from './read/phrase.ts';
 import {
   accept,
   again,
@@ -19,6 +20,7 @@ import {
 import { AT_THE_START, answersOf, type LogLine } from './session.ts';
 import { showAnswer, showValue } from './shown.ts';
 import { askedStops, standing } from './standing.ts';
+import { take } from './take.ts';
 
 const HELP =
   'Type an answer, or one of these: back, why, how, I don\'t know, skip, review, change (and what, such as "change bust"), inches, centimetres, pause, start over, cancel.';
@@ -70,8 +72,7 @@ function yesOrNo(scene: Scene, yes: boolean): Turn {
   const pending = session.place.pending;
   if (scene.at.at === 'question' && pending !== null) {
     const only = pending.options[0];
-    if (yes && only !== undefined && pending.yesNo)
-      return accept(scene, pending.question, only.answer, only.echo);
+    if (yes && only !== undefined && pending.yesNo) return take(scene, scene.at.stop, only);
     if (!yes) return done(flow, at(session, { pending: null }), [], [note('Then let us take it again.')]);
     return again(scene, [note('Which of them? Please pick one.')]);
   }
@@ -151,9 +152,10 @@ function change(scene: Scene, what: string): Turn {
 
 /** The whole name, or else a part of it. */
 function namedBy(stops: readonly Stop[], what: string): Stop[] {
-  const wanted = what.trim().toLowerCase().replaceAll('_', ' ');
+  const words = (text: string) => bare(phraseOf(text.replaceAll('_', ' ')));
+  const wanted = words(what);
   if (wanted === '') return [];
-  const names = (s: Stop) => [s.question.short.toLowerCase(), s.id.replaceAll('_', ' ')];
+  const names = (s: Stop) => [words(s.question.short), words(s.id)];
   const exact = stops.filter((s) => names(s).includes(wanted));
   return exact.length > 0 ? exact : stops.filter((s) => names(s).some((n) => n.includes(wanted)));
 }

@@ -5,17 +5,17 @@
 import type { Answer } from '../flow/answer.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
-import { bodyKnown, checkBody } from './body-check.ts';
 import { hear } from './hear.ts';
 import type { Message, Reply } from './message.ts';
 import { keep, obey } from './obey.ts';
 import { readCommand } from './read/command.ts';
 import { readGauge } from './read/gauge.ts';
-import { accept, again, at, done, note, nothingToAnswer, type Scene, type Turn } from './scene.ts';
+import { again, at, note, nothingToAnswer, type Scene, type Turn } from './scene.ts';
 import { answersOf, type PendingOption, type Session } from './session.ts';
 import { showWorkings } from './show.ts';
 import { showAnswer } from './shown.ts';
 import { standing } from './standing.ts';
+import { putBack, take } from './take.ts';
 
 export function turn(flow: CompiledFlow, session: Session, message: Message, now: number): Turn {
   const woken = session.place.rest === 'paused' ? at(session, { rest: 'none' }) : session;
@@ -49,7 +49,6 @@ function isChoiceHere(scene: Scene): boolean {
 function takeAnswer(scene: Scene, stop: Stop): Turn {
   const { flow, session, text } = scene;
   const answers = answersOf(session.log);
-  const unit = unitOf(answers);
   const read = hear(flow.asked(stop, answers), text);
   switch (read.kind) {
     case 'refused':
@@ -57,29 +56,22 @@ function takeAnswer(scene: Scene, stop: Stop): Turn {
         { reply: 'say', tone: 'refused', text: `${read.message} For example: ${read.example}` },
       ]);
     case 'which':
-      return putBack(
+      return putBack(scene, stop.id, {
+        text: read.question,
+        yesNo: false,
+        options: read.options.map((o) => option(o.echo, { given: 'value', value: o.value })),
+      });
+    case 'ask back': {
+      const options = [option(read.echo, { given: 'value', value: read.value })];
+      return putBack(scene, stop.id, { text: read.question, yesNo: true, options });
+    }
+    case 'heard':
+      return take(
         scene,
         stop,
-        read.question,
-        false,
-        read.options.map((o) => option(o.echo, { given: 'value', value: o.value })),
-      );
-    case 'ask back':
-      return putBack(scene, stop, read.question, true, [
         option(read.echo, { given: 'value', value: read.value }),
-      ]);
-    case 'heard': {
-      const { measurement } = stop.question;
-      if (measurement !== undefined && read.value.kind === 'length') {
-        const body = bodyKnown(flow.inForce(answers), flow.questions, stop.id);
-        const verdict = checkBody({ ...stop.question, measurement }, read.value.typed, body, unit);
-        if (verdict.kind === 'refused')
-          return again(scene, [{ reply: 'say', tone: 'refused', text: verdict.text }]);
-        if (verdict.kind === 'ask back') return putBack(scene, stop, verdict.text, true, verdict.options);
-      }
-      const also = alsoTyped(scene, stop);
-      return accept(scene, stop.id, { given: 'value', value: read.value }, read.echo, { also });
-    }
+        alsoTyped(scene, stop),
+      );
     default:
       return read satisfies never;
   }
@@ -104,23 +96,11 @@ function option(label: string, answer: Answer): PendingOption {
   return { label, echo: label, answer };
 }
 
-/** One reading, or several, to be confirmed. */
-function putBack(
-  scene: Scene,
-  stop: Stop,
-  text: string,
-  yesNo: boolean,
-  options: readonly PendingOption[],
-): Turn {
-  const session = at(scene.session, { pending: { question: stop.id, text, yesNo, options } });
-  return done(scene.flow, session, [], []);
-}
-
 function choosePending(scene: Scene, stop: Stop, options: readonly PendingOption[]): Turn {
   const wanted = scene.text.trim().toLowerCase();
   const byNumber = /^\d$/.test(wanted) && options.length > 1 ? options[Number(wanted) - 1] : undefined;
   const picked = options.find((o) => o.label.toLowerCase() === wanted) ?? byNumber;
-  if (picked !== undefined) return accept(scene, stop.id, picked.answer, picked.echo);
+  if (picked !== undefined) return take(scene, stop, picked);
   // Anything else is a fresh answer to the same question.
   return takeAnswer({ ...scene, session: at(scene.session, { pending: null }) }, stop);
 }

@@ -105,6 +105,13 @@ describe('a turn', () => {
     expect(talk.answer('upper_arm')).toMatchObject({ cm: 60 });
   });
 
+  it('holds a reading that was confirmed against the tables, like one that was heard at once', () => {
+    const talk = start('body').say('cm', 'women', 'age 3', 'yes');
+    expect(talk.text).toMatch(/3 cm cannot be right.*like this: 96\.5 cm/s);
+    expect(talk.at).toBe('bust');
+    expect(talk.say('96.5').answer('bust')).toMatchObject({ cm: 96.5 });
+  });
+
   it('takes a fresh figure in place of a yes or no', () => {
     const talk = start('body').say('cm', 'women', '38', '97 cm');
     expect(talk.answer('bust')).toMatchObject({ cm: 97 });
@@ -272,6 +279,11 @@ describe('the review', () => {
     const talk = answered().say('yes', 'change waist', '32 in');
     expect(talk.at).toBe('review');
     expect(talk.say('yes').at).toBe('outcome');
+  });
+
+  it('finds an answer by its whole name, little words and all', () => {
+    const talk = start('reading').say('dec 1 st at each end of next 3 rows', '49');
+    expect(talk.say('change stitches before the line').at).toBe('reading_before');
   });
 
   it('asks which answer is meant where several go by the word', () => {
