@@ -1,4 +1,4 @@
-/** Loads the flows of the project's own folder, joined with the calculations of the chapters. */
+/** Loads the flows and lessons of the project's own folder, joined with the calculations of the chapters. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -14,7 +14,7 @@ const READ_BY_BUILD = fileURLToPath(new URL('./flows.json', import.meta.url));
 
 export function readFlowTexts(folder = FLOWS_FOLDER): FlowText[] {
   const readBefore = readByBuild();
-  return readdirSync(folder)
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith('.yaml'))
     .sort()
     .map((name) => {

@@ -26,7 +26,7 @@ const { metafile } = await build({
 });
 
 // Reading YAML takes most of a start: the flows are read here, and kept beside the text that they were read from.
-const flows = readdirSync('flows').filter((file) => file.endsWith('.yaml'));
+const flows = readdirSync('flows', { recursive: true }).filter((file) => file.endsWith('.yaml'));
 const read = flows.map((file) => {
   const text = readFileSync(join('flows', file), 'utf8');
   const document = parseDocument(text, { uniqueKeys: true });

@@ -2,10 +2,12 @@
 import { writeFileSync } from 'node:fs';
 import * as z from 'zod';
 import { planSchema } from '../src/fit/plan-schema.ts';
+import { lessonSchema } from '../src/flow/lesson.ts';
 import { flowSchema } from '../src/flow/schema.ts';
 
 export const SCHEMA_FILES = {
   'flows/flow.schema.json': () => jsonOf(flowSchema),
+  'flows/lesson.schema.json': () => jsonOf(lessonSchema),
   'src/fit/plan.schema.json': () => jsonOf(planSchema),
 } as const;
 

@@ -3,6 +3,7 @@ import type { LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { Stop } from '../flow/compile.ts';
 import { exampleFor } from './example.ts';
+import { lessonCalled, listLessons, wordLesson } from './lessons.ts';
 import type { Command } from './read/command.ts';
 import { bare, phraseOf } from './read/phrase.ts';
 import {
@@ -23,7 +24,7 @@ import { askedStops, standing } from './standing.ts';
 import { take } from './take.ts';
 
 const HELP =
-  'Type an answer, or one of these: back, why, how, I don\'t know, skip, review, change (and what, such as "change bust"), inches, centimetres, pause, start over, cancel.';
+  'Type an answer, or one of these: back, why, how, lesson, I don\'t know, skip, review, change (and what, such as "change bust"), inches, centimetres, pause, start over, cancel.';
 
 export function obey(scene: Scene, command: Command): Turn {
   const { session, flow, now } = scene;
@@ -62,6 +63,10 @@ export function obey(scene: Scene, command: Command): Turn {
       return change(scene, command.what);
     case 'help':
       return again(scene, [explained(HELP)]);
+    case 'lesson':
+      return lesson(scene, command.what);
+    case 'lessons':
+      return again(scene, [explained(listLessons(flow.book.lessons))]);
     default:
       return command satisfies never;
   }
@@ -171,6 +176,16 @@ function explain(scene: Scene, which: 'why' | 'how'): Turn {
         : `${question.how}${picture}\nAn answer looks like this: ${exampleFor(question, unitOf(answersOf(scene.session.log)))}`,
     ),
   ]);
+}
+
+/** The lesson of that name; without one, that of the question. Where there is none, all are listed. */
+function lesson(scene: Scene, what: string): Turn {
+  const { lessons } = scene.flow.book;
+  const linked = scene.at.at === 'question' ? scene.at.stop.question.lesson : undefined;
+  const found = what === '' ? lessons.get(linked ?? '') : lessonCalled(lessons, what);
+  if (found !== undefined) return again(scene, [explained(wordLesson(found))]);
+  const none = what === '' ? [] : [note(`There is no lesson called '${what}'.`)];
+  return again(scene, [...none, explained(listLessons(lessons))]);
 }
 
 function rest(scene: Scene, how: 'paused' | 'cancelled', text: string): Turn {

@@ -70,8 +70,13 @@ function ask(flow: CompiledFlow, session: Session, stop: Stop): Reply {
     buttons: [...choiceButtons(stop), ...likely(flow, stop, session)],
     several: question.kind === 'choices',
     example: exampleFor(question, unitOf(answers)),
-    help: [...(at > 0 ? [BACK] : []), WHY, HOW, UNKNOWN, PAUSE],
+    help: [...(at > 0 ? [BACK] : []), WHY, HOW, ...lessonButton(flow, stop), UNKNOWN, PAUSE],
   };
+}
+
+function lessonButton({ book }: CompiledFlow, { question }: Stop): Button[] {
+  const lesson = book.lessons.get(question.lesson ?? '');
+  return lesson === undefined ? [] : [{ label: `Lesson: ${lesson.title}`, send: 'lesson' }];
 }
 
 function choiceButtons({ question }: Stop): Button[] {

@@ -8,9 +8,12 @@
  */
 import { assign, setup } from 'xstate';
 import type { Outcome } from '../fit/plan.ts';
+import type { Dialect } from '../fit/terms.ts';
 import type { Answer, Answers } from './answer.ts';
 import { type Calculations, type Sheet, type Suggestion, unitOf } from './calculations.ts';
 import { both, holds } from './condition.ts';
+import { inTerms } from './in-terms.ts';
+import type { Lessons } from './lesson.ts';
 import type { Book } from './load.ts';
 import type { Condition, FlowFile, Question } from './schema.ts';
 
@@ -48,6 +51,10 @@ export type InterviewEvent =
 
 export interface CompiledFlow {
   readonly file: FlowFile;
+  /** The book in which it stands, with the other flows and the lessons. */
+  readonly book: Book;
+  /** The same flow in these terms. */
+  readonly inTerms: (dialect: Dialect) => CompiledFlow;
   readonly stops: readonly Stop[];
   readonly questions: ReadonlyMap<string, Question>;
   readonly machine: ReturnType<typeof machineFor>;
@@ -63,16 +70,39 @@ export interface CompiledFlow {
 
 export type Flows = ReadonlyMap<string, CompiledFlow>;
 
-/** Every flow of the book, in the order in which they are offered. */
-export function compileBook(book: Book, calculations: Calculations, fits: Fits): Flows {
-  return new Map(
-    [...book.flows.values()]
-      .sort((a, b) => a.place - b.place)
-      .map((file) => [file.id, compileFlow(file, book, calculations, fits)]),
-  );
+/** The lessons of the flows' book, in these terms; none where there is no flow. */
+export function lessonsOf(flows: Flows, dialect: Dialect): Lessons {
+  const [flow] = flows.values();
+  return flow?.inTerms(dialect).book.lessons ?? new Map();
 }
 
-function compileFlow(file: FlowFile, book: Book, calculations: Calculations, fits: Fits): CompiledFlow {
+/** Every flow of the book, in the order in which they are offered, in US terms. */
+export function compileBook(book: Book, calculations: Calculations, fits: Fits): Flows {
+  const made = new Map<Dialect, Flows>();
+  const compiledIn = (dialect: Dialect): Flows => {
+    const said = inTerms(book, dialect);
+    const files = [...said.flows.values()].sort((a, b) => a.place - b.place);
+    const sibling = (id: string) => (other: Dialect) => {
+      const flow = (made.get(other) ?? compiledIn(other)).get(id);
+      if (flow === undefined) throw new Error(`'${id}' is in the book in one dialect only`);
+      return flow;
+    };
+    const flows = new Map(
+      files.map((file) => [file.id, compileFlow(file, said, calculations, fits, sibling(file.id))]),
+    );
+    made.set(dialect, flows);
+    return flows;
+  };
+  return compiledIn('us');
+}
+
+function compileFlow(
+  file: FlowFile,
+  book: Book,
+  calculations: Calculations,
+  fits: Fits,
+  sibling: CompiledFlow['inTerms'],
+): CompiledFlow {
   const stops = flatten(file, book, undefined).map((stop, i) => ({ ...stop, state: `${i + 1} ${stop.id}` }));
   const questions = new Map(stops.map((s) => [s.id, s.question]));
   const result = calculations.results[file.result];
@@ -109,6 +139,8 @@ function compileFlow(file: FlowFile, book: Book, calculations: Calculations, fit
     !isAsked(stop, inForce(answers)) || (revisiting !== stop.id && fitting(stop, answers));
   return {
     file,
+    book,
+    inTerms: sibling,
     stops,
     questions,
     inForce,

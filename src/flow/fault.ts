@@ -1,4 +1,4 @@
-/** What is wrong with a flow file: a code, a place, and the line with a pointer under it. */
+/** What is wrong with a file of flows or lessons: a code, a place, and the line with a pointer under it. */
 
 /** Every code, with what it means and how to mend it. */
 export const FAULT_CODES = {
@@ -9,6 +9,10 @@ export const FAULT_CODES = {
     'Two files define the same flow, or two questions the same id. Ids are used once in the whole folder.',
   'unknown question': 'A step or a condition names a question that no file defines.',
   'unknown flow': 'A step includes a flow that no file defines.',
+  'not a lesson':
+    'A key of a lesson is missing, misspelt, or has the wrong kind of value. The schema for editors lists all keys.',
+  'unknown lesson': 'A question names a lesson that no file holds.',
+  'lesson without a question': 'No question names this lesson, so nobody would be led to it.',
   'unknown calculation': 'The name is not among the calculations that the program offers.',
   'unknown choice': 'A condition names a choice that its question does not offer.',
   'wrong condition':

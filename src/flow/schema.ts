@@ -57,6 +57,7 @@ export const questionSchema = z.strictObject({
     .optional()
     .describe('the body measurement, where it is one: checked against the tables'),
   rows_too: id.optional().describe('the question that rows typed here, beside the stitches, answer too'),
+  lesson: id.optional().describe('the lesson that belongs to it'),
   offer: z.string().optional().describe('a calculation that gives likely answers'),
   choices: z.array(choice).min(2).max(25).optional(),
   least: z.number().optional().describe('least sensible figure: cm, stitches or rows'),
@@ -71,12 +72,19 @@ const step = z.union([
   z.strictObject({ include: id, when: conditionSchema.optional() }),
 ]);
 
+/** How wishes are grouped, in the order in which the groups are offered. */
+export const WISH_GROUPS = ['check', 'body', 'tops', 'sums'] as const;
+export type WishGroup = (typeof WISH_GROUPS)[number];
+
 export const flowSchema = z
   .strictObject({
     id,
     version: z.int().min(1),
     title: z.string().min(1).max(60),
     wish: z.string().min(1).max(100).describe('what a knitter would say she wants'),
+    hear: z.array(z.string().min(1).max(100)).default([]).describe('other ways in which she may say it'),
+    group: z.enum(WISH_GROUPS).default('sums').describe('the group of wishes in which it is listed'),
+    common: z.boolean().default(false).describe('whether it is among the first that are offered'),
     intro: text,
     place: z.int().default(50).describe('where it stands in the list of flows; lower comes first'),
     result: z.string().describe('the calculation that makes the plan'),

@@ -20,6 +20,7 @@ export const PLAIN_COMMANDS = [
   'cancel',
   'help',
   'review',
+  'lessons',
   'yes',
   'no',
 ] as const;
@@ -29,6 +30,8 @@ export type Command =
   | { readonly command: PlainCommand }
   /** Without a unit where only 'units' was said. */
   | { readonly command: 'units'; readonly unit: LengthUnit | undefined }
+  /** `what`: the words after 'lesson'; empty for the lesson that belongs to the question. */
+  | { readonly command: 'lesson'; readonly what: string }
   /** `what`: the words after 'change', in plain spelling; empty where none followed. */
   | { readonly command: 'change'; readonly what: string };
 
@@ -153,6 +156,7 @@ const PHRASES: Readonly<Record<Exclude<PlainCommand, 'yes' | 'no'>, readonly str
     'my answers',
     'answers',
   ],
+  lessons: ['lessons', 'all lessons', 'list lessons', 'show lessons', 'show me lessons', 'which lessons'],
 };
 
 const BY_PHRASE: ReadonlyMap<string, PlainCommand> = new Map(
@@ -169,6 +173,9 @@ const UNITS: ReadonlyMap<string, LengthUnit> = new Map([
 ]);
 /** What may stand before a unit when it is asked for. */
 const UNIT_LEAD = /^(?:(?:switch|change|set|use|show|units?|measure|work|to|in) )+(?=\p{L}+$)/u;
+/** 'Teach me', 'tell me more about ease', 'what is ease'. */
+const LESSON =
+  /^(?:lesson|learn|teach me|tell me more|(?=what (?:is|are|does) (?!this|that|it|my|your|next)\p{L}))(?: (?:about|on|of|here|this|that|it))*(?: ?(?:what (?:is|are|does) )?(.+?)(?: mean)?)?$/u;
 const CHANGE = /^(?:change|edit|correct|fix|alter|amend|andern|modifier)(?: (.*))?$/;
 
 /** The command that the whole answer is, or undefined: an answer with figures never is one, but after 'change'. */
@@ -182,6 +189,8 @@ export function readCommand(text: string): Command | undefined {
   if (phrase === 'unit' || phrase === 'units') return { command: 'units', unit: undefined };
   const unit = UNITS.get(phrase.replace(UNIT_LEAD, ''));
   if (unit !== undefined) return { command: 'units', unit };
+  const lesson = LESSON.exec(phrase);
+  if (lesson !== null) return { command: 'lesson', what: lesson[1] ?? '' };
   const change = CHANGE.exec(phrase);
   if (change !== null)
     return { command: 'change', what: (change[1] ?? '').replace(/^(?:my|answer to|answer) /, '') };

@@ -1,12 +1,16 @@
 /** The subcommands of `/fit`, each worked to what it shows. */
 import type { ChatInputCommandInteraction } from 'discord.js';
-import { Aside, type Bot, type Place, type Shown } from './bot.ts';
-import { MEASURE, PATTERN, practiceOf, RECHECK } from './commands.ts';
+import { listLessons, wordLesson } from '../../dialogue/lessons.ts';
+import { lessonsOf } from '../../flow/compile.ts';
+import { Aside, type Bot, dialectFor, type Place, type Shown } from './bot.ts';
+import { LESSON, MEASURE, PATTERN, practiceOf, RECHECK } from './commands.ts';
 import { named } from './completing.ts';
 import { helpPage } from './help.ts';
 import { begin, goOn, interviewsOf, offered } from './interviews.ts';
 import { menuPage } from './menu.ts';
 import { minePage } from './mine.ts';
+import { note, type Page } from './page.ts';
+import { asTyped } from './typed.ts';
 
 export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteraction): Shown | Promise<Shown> {
   const option = (name: string) => i.options.getString(name) ?? '';
@@ -31,6 +35,8 @@ export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteractio
         throw new Aside('There is nothing to practise on here. To begin: /fit start');
       return startFlow(bot, place, practice.flow, { [PATTERN]: practice.sample });
     }
+    case 'lesson':
+      return { page: lessonPage(bot, place, option(LESSON)) };
     case 'my-data':
       return { page: minePage(bot, place) };
     case 'help':
@@ -40,6 +46,13 @@ export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteractio
         'This command is from another version. In a minute your list of commands is fresh: /fit help',
       );
   }
+}
+
+/** The lesson; where it is no longer there, the list of those that are. */
+function lessonPage(bot: Bot, place: Place, id: string): Page {
+  const lessons = lessonsOf(bot.parts.flows, dialectFor(bot, place));
+  const lesson = lessons.get(id);
+  return note(asTyped(lesson === undefined ? listLessons(lessons) : wordLesson(lesson)));
 }
 
 function start(bot: Bot, place: Place, wish: string, pattern: string): Shown | Promise<Shown> {

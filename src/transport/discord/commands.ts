@@ -9,7 +9,7 @@ import {
   PermissionFlagsBits,
   type RESTPostAPIChatInputApplicationCommandsJSONBody,
 } from 'discord.js';
-import type { Flows } from '../../flow/compile.ts';
+import { type Flows, lessonsOf } from '../../flow/compile.ts';
 import { SELECT_OPTIONS } from './limits.ts';
 import { asOption, nameOf, sumFlows, sumOptions } from './sums-options.ts';
 
@@ -17,6 +17,7 @@ import { asOption, nameOf, sumFlows, sumOptions } from './sums-options.ts';
 export const RECHECK = 'recheck';
 export const MEASURE = { flow: 'measure', what: 'measure_what', table: 'table' } as const;
 export const PATTERN = 'pattern';
+export const LESSON = 'about';
 
 export type Command = RESTPostAPIChatInputApplicationCommandsJSONBody;
 
@@ -59,6 +60,7 @@ function fitCommand(flows: Flows): Command {
       ...(practiceOf(flows) === undefined
         ? []
         : [sub('practise', 'The whole way on our sample sweater, before your own wool is wound.')]),
+      ...lessons(flows),
       sub('my-data', 'What is kept of you: take it with you, delete it, choose units and terms.'),
       sub('help', 'What you can do here, in one page.'),
     ],
@@ -88,6 +90,22 @@ function measure(flows: Flows): APIApplicationCommandSubcommandOption[] {
       ...(table.length === 0 ? [] : [option('table', 'Which size table to compare with', table, false)]),
     ]),
   ];
+}
+
+function lessons(flows: Flows): APIApplicationCommandSubcommandOption[] {
+  const choices = [...lessonsOf(flows, 'us').values()].map(({ lesson, title }) => ({
+    name: title,
+    value: lesson,
+  }));
+  if (choices.length === 0) return [];
+  const about = {
+    type: ApplicationCommandOptionType.String as const,
+    name: LESSON,
+    description: 'What you would like to learn',
+    required: true,
+    choices: choices.slice(0, SELECT_OPTIONS),
+  };
+  return [sub('lesson', 'Learn one thing in one screen: gauge, ease, short rows and more.', [about])];
 }
 
 /** The first flow that can be practised on a sample, and the sample as one would say it. */

@@ -114,7 +114,7 @@ function askParts(ask: Ask, interview: Interview) {
     ),
     ...choices(ask, session),
     ...buttons([type, ...help("I don't know"), ...help('back')]),
-    ...buttons([...help('why'), ...help('how'), ...help('pause')]),
+    ...buttons([...help('why'), ...help('how'), ...help('lesson'), ...help('pause')]),
     moreList(session, ask.question),
   ];
 }

@@ -1,5 +1,6 @@
 /** The commands: what is registered, when, and what each brings. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { lessonsOf } from '../../../src/flow/compile.ts';
 import { commandsFor } from '../../../src/transport/discord/commands.ts';
 import { areRegistered, register, restFor } from '../../../src/transport/discord/registering.ts';
 import { NotPossible } from '../../stand-in/given.ts';
@@ -45,7 +46,7 @@ describe('the list of commands', () => {
     expect(names(flows)).toContain('recheck');
     expect(names(flows)).toContain('measure');
     const fewer = new Map([...flows].filter(([id]) => id === 'body'));
-    expect(names(fewer)).toEqual(['start', 'go-on', 'plan', 'my-data', 'help']);
+    expect(names(fewer)).toEqual(['start', 'go-on', 'plan', 'lesson', 'my-data', 'help']);
     expect(commandsFor(fewer).map(({ name }) => name)).toEqual(['fit', 'host']);
   });
 
@@ -164,6 +165,24 @@ it('/fit practise goes the whole way on the sample sweater, without asking for a
   expect(read(shown)).toContain('The whole way');
   expect(questionOf(await press(anna, shown, 'Centimetres'))).toBe('swatch_made');
   expect(typedBy(here, sessionOf(shown))[0]).toEqual(['pattern', 'Pennywhin, in the round']);
+});
+
+it('/fit lesson shows each lesson whole, in her own terms, and leaves an interview where it stands', async () => {
+  const first = await command(anna, 'fit start', { wish: 'sleeve' });
+  for (const { lesson, title } of lessonsOf(flows, 'us').values())
+    expect(read(await command(anna, 'fit lesson', { about: lesson }))).toContain(title);
+  const gauge = () => command(anna, 'fit lesson', { about: 'gauge' });
+  expect(read(await gauge())).toContain('Gauge is how many stitches and rows');
+  expect(questionOf(await press(anna, first, 'Inches'))).toBe('sleeve_made');
+  await pick(anna, await command(anna, 'fit my-data'), 'Terms', 'Terms: cast off, tension (UK)');
+  expect(read(await gauge())).toContain('Tension is how many stitches and rows');
+});
+
+it('a question shows the lesson that belongs to it at a press', async () => {
+  const second = await press(anna, await command(anna, 'fit start', { wish: 'sleeve' }), 'Inches');
+  const shown = await press(anna, second, 'Lesson: How sweaters are made');
+  expect(read(shown)).toContain('Round yoke: body and sleeves are joined in one ring');
+  expect(questionOf(shown)).toBe('sleeve_made');
 });
 
 it('/fit help names every command, and what typed words can do', async () => {
