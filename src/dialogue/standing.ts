@@ -1,7 +1,7 @@
 /** Where an interview stands: what replaying its log through the flow's machine gives. */
 import { initialTransition, transition } from 'xstate';
 import type { Answers } from '../flow/answer.ts';
-import { type CompiledFlow, isAsked, type Stop } from '../flow/compile.ts';
+import type { CompiledFlow, Stop } from '../flow/compile.ts';
 import { answersOf, type Session } from './session.ts';
 
 export type Standing =
@@ -28,10 +28,9 @@ export function standing(flow: CompiledFlow, { log, place }: Session): Standing 
 
 /** The questions that are asked as things stand, each once, in order. */
 export function askedStops(flow: CompiledFlow, answers: Answers): Stop[] {
-  const inForce = flow.inForce(answers);
   const seen = new Set<string>();
   return flow.stops.filter((stop) => {
-    if (seen.has(stop.id) || !isAsked(stop, inForce)) return false;
+    if (seen.has(stop.id) || !flow.asks(stop, answers)) return false;
     seen.add(stop.id);
     return true;
   });

@@ -8,7 +8,7 @@ import type { CompiledFlow, Stop } from '../flow/compile.ts';
 import { hear } from './hear.ts';
 import type { Message, Reply } from './message.ts';
 import { keep, obey } from './obey.ts';
-import { readCommand } from './read/command.ts';
+import { type Command, readCommand } from './read/command.ts';
 import { readGauge } from './read/gauge.ts';
 import { again, at, note, nothingToAnswer, type Scene, type Turn } from './scene.ts';
 import { answersOf, type PendingOption, type Session } from './session.ts';
@@ -27,7 +27,7 @@ export function turn(flow: CompiledFlow, session: Session, message: Message, now
     return { session: woken, added: [], replies: [showWorkings(flow, woken)] };
   }
   const command = readCommand(message.text);
-  if (command !== undefined && !isChoiceHere(scene)) return obey(scene, command);
+  if (command !== undefined && (isOnScreen(command) || !isChoiceHere(scene))) return obey(scene, command);
   if (scene.at.at !== 'question') return nothingToAnswer(scene);
   if (woken.place.pending !== null) return choosePending(scene, scene.at.stop, woken.place.pending.options);
   return takeAnswer(scene, scene.at.stop);
@@ -36,6 +36,11 @@ export function turn(flow: CompiledFlow, session: Session, message: Message, now
 /** The id under which buttons of the present screen are sent. */
 function presentQuestion({ at: standing }: Scene): string {
   return standing.at === 'question' ? standing.stop.id : standing.at;
+}
+
+/** What stands on a button under every question is never an answer: 'back' does not choose 'Back and forth'. */
+function isOnScreen({ command }: Command): boolean {
+  return ['back', 'why', 'how', 'do not know', 'pause'].includes(command);
 }
 
 /** A word such as 'yes' or 'no' is an answer where the question offers it as a choice. */

@@ -11,7 +11,7 @@ import type { Outcome } from '../fit/plan.ts';
 import type { Dialect } from '../fit/terms.ts';
 import type { Answer, Answers } from './answer.ts';
 import { type Calculations, type Sheet, type Suggestion, unitOf } from './calculations.ts';
-import { both, holds } from './condition.ts';
+import { both, holds, type Taken } from './condition.ts';
 import { inTerms } from './in-terms.ts';
 import type { Lessons } from './lesson.ts';
 import type { Book } from './load.ts';
@@ -62,6 +62,8 @@ export interface CompiledFlow {
   readonly inForce: (answers: Answers) => Answers;
   readonly outcome: (answers: Answers) => Outcome;
   readonly asked: (stop: Stop, answers: Answers) => Asked;
+  /** Whether the question at this stop is to be asked at all. */
+  readonly asks: (stop: Stop, answers: Answers) => boolean;
   /** Whether the question has an answer that fits as things stand. */
   readonly fits: (stop: Stop, answers: Answers) => boolean;
   /** What stands in for an unknown answer; undefined where nothing does. */
@@ -108,13 +110,21 @@ function compileFlow(
   const result = calculations.results[file.result];
   if (result === undefined)
     throw new Error(`'${file.result}' passed the check of names but is not in the table`);
-  const inForce = once((answers: Answers) => answersInForce(stops, answers));
-  const sheet = (answers: Answers): Sheet => ({
-    answers: inForce(answers),
+  const sheetOf = (answers: Answers): Sheet => ({
+    answers,
     questions,
     unit: unitOf(answers),
     flow: file.id,
   });
+  const takenFrom = (answers: Answers): Taken => {
+    return (id) => {
+      const unknown = questions.get(id)?.unknown;
+      if (unknown === undefined || !('use' in unknown)) return undefined;
+      return calculations.suggestions[unknown.use]?.(sheetOf({ ...answers }))[0]?.value;
+    };
+  };
+  const inForce = once((answers: Answers) => answersInForce(stops, answers, takenFrom));
+  const sheet = (answers: Answers): Sheet => sheetOf(inForce(answers));
   const outcome = once((answers: Answers) => result(sheet(answers)));
   const suggestions = once((_: Answers) => new Map<string, readonly Suggestion[]>());
   const suggest = (name: string, answers: Answers): readonly Suggestion[] => {
@@ -135,8 +145,10 @@ function compileFlow(
   };
   // Made when it is first needed: most runs need one flow of all.
   let machine: ReturnType<typeof machineFor> | undefined;
+  const asks = (stop: Stop, answers: Answers): boolean =>
+    isAsked(stop, inForce(answers), takenFrom(inForce(answers)));
   const passes = (stop: Stop, { answers, revisiting }: Interview): boolean =>
-    !isAsked(stop, inForce(answers)) || (revisiting !== stop.id && fitting(stop, answers));
+    !asks(stop, answers) || (revisiting !== stop.id && fitting(stop, answers));
   return {
     file,
     book,
@@ -146,6 +158,7 @@ function compileFlow(
     inForce,
     outcome,
     asked,
+    asks,
     fits: fitting,
     standIn: (question, answers) =>
       'use' in question.unknown ? suggest(question.unknown.use, answers)[0] : undefined,
@@ -178,16 +191,19 @@ function flatten(file: FlowFile, book: Book, when: Condition | undefined): Omit<
   });
 }
 
-/** Whether the question at this stop is to be asked at all. */
-export function isAsked(stop: Stop, answers: Answers): boolean {
-  return stop.when === undefined || holds(stop.when, answers);
+function isAsked({ when }: Stop, answers: Answers, taken: Taken): boolean {
+  return when === undefined || holds(when, answers, taken);
 }
 
-function answersInForce(stops: readonly Stop[], answers: Answers): Answers {
+function answersInForce(
+  stops: readonly Stop[],
+  answers: Answers,
+  takenFrom: (inForce: Answers) => Taken,
+): Answers {
   const kept: Record<string, Answer> = {};
   for (const stop of stops) {
     const answer = answers[stop.id];
-    if (answer !== undefined && isAsked(stop, kept)) kept[stop.id] = answer;
+    if (answer !== undefined && isAsked(stop, kept, takenFrom(kept))) kept[stop.id] = answer;
   }
   return kept;
 }

@@ -149,6 +149,29 @@ describe('what may be said at any question', () => {
     expect(talk.answer('bust')).toMatchObject({ cm: 96.5 });
   });
 
+  it('goes back where a choice is called by that word too', () => {
+    const talk = start('swatch').say('cm', 'back');
+    expect(talk.at).toBe('unit');
+    expect(start('spread').say('80', '96', 'm1', 'back').at).toBe('spread_by');
+    expect(start('measure').say('cm', 'women', 'back').at).toBe('table');
+  });
+
+  it('asks on along what stands in for a choice that is not known', () => {
+    const talk = start('yarn').say('cm', "I don't know");
+    expect(talk.text).toContain("you want another yarn than the pattern's");
+    expect(talk.at).toBe('yarn_balls');
+    const whole = start('whole').say(
+      'cm',
+      'skip',
+      'round',
+      'yes',
+      '22 sts and 30 rows over 10 cm',
+      'skip',
+      'skip',
+    );
+    expect(whole.at).toBe('table');
+  });
+
   it('goes back as far as the first question, and says so there', () => {
     const talk = start('body').say('cm', 'women', 'back', 'back');
     expect(talk.at).toBe('unit');
