@@ -117,6 +117,34 @@ const CONVERSATIONS: readonly Conversation[] = [
     says: ['every 11th round 3 times, then every 12th round 6 times'],
   },
   {
+    situation: 'must increase 26 evenly after a rib of 134: 22 gaps of five and four of six',
+    flow: 'spread',
+    lines: [
+      ['spread_stitches', '134'],
+      ['spread_change', '+26'],
+      ['spread_by', 'make one'],
+      ['spread_worked', 'in the round'],
+      ['review', 'yes'],
+    ],
+    ends: 'plan',
+    says: ['[(k5, m1) 6 times, k6, m1, (k5, m1) 5 times, k6, m1] 2 times. You then have 160 stitches.'],
+  },
+  {
+    situation:
+      'must lose 54 between borders of four, from 136 to 82: twenty with a stitch between, the rest without',
+    flow: 'spread',
+    lines: [
+      ['spread_stitches', '136 stitches'],
+      ['spread_change', '82 sts'],
+      ['spread_by', 'k2tog'],
+      ['spread_worked', 'flat'],
+      ['spread_border', '4'],
+      ['review', 'yes'],
+    ],
+    ends: 'plan',
+    says: ['work 4 border stitches', 'You then have 82 stitches.'],
+  },
+  {
     situation: 'counts 102 rows and must pick up 80: four and skip one 14 times, three and skip one 8 times',
     flow: 'pickup',
     lines: [
