@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { config as readEnvFile } from 'dotenv';
 import * as z from 'zod';
 import { LENGTH_UNITS } from './fit/units.ts';
+import { PAPER_NAMES, type Paper, TYPE_SIZES, type TypeSize } from './present/sheets/paper.ts';
 import { DIALECTS } from './present/terms.ts';
 
 export interface Config {
@@ -11,6 +12,9 @@ export interface Config {
   /** The unit for people who have not chosen one; null: they are asked. */
   readonly unit: (typeof LENGTH_UNITS)[number] | null;
   readonly terms: (typeof DIALECTS)[number];
+  /** Of every sheet; null: A4 for centimetres, Letter for inches. */
+  readonly paper: Paper | null;
+  readonly type: TypeSize;
 }
 
 /** What the bot needs beside. */
@@ -71,8 +75,14 @@ export function discordConfigFrom(environment: Environment): DiscordConfig {
   };
 }
 
-function configOf({ EASEWRIGHT_DATA, EASEWRIGHT_UNIT, EASEWRIGHT_TERMS }: z.infer<typeof schema>): Config {
-  return { data: resolve(EASEWRIGHT_DATA), unit: EASEWRIGHT_UNIT, terms: EASEWRIGHT_TERMS };
+function configOf(set: z.infer<typeof schema>): Config {
+  return {
+    data: resolve(set.EASEWRIGHT_DATA),
+    unit: set.EASEWRIGHT_UNIT,
+    terms: set.EASEWRIGHT_TERMS,
+    paper: set.EASEWRIGHT_PAPER,
+    type: set.EASEWRIGHT_TYPE,
+  };
 }
 
 function read<T>(shape: z.ZodType<T>, environment: Environment): T {
@@ -86,6 +96,8 @@ const schema = z.object({
   EASEWRIGHT_DATA: z.string().trim().default('data'),
   EASEWRIGHT_UNIT: oneOf('EASEWRIGHT_UNIT', LENGTH_UNITS).nullable().default(null),
   EASEWRIGHT_TERMS: oneOf('EASEWRIGHT_TERMS', DIALECTS).default('us'),
+  EASEWRIGHT_PAPER: oneOf('EASEWRIGHT_PAPER', PAPER_NAMES).nullable().default(null),
+  EASEWRIGHT_TYPE: oneOf('EASEWRIGHT_TYPE', TYPE_SIZES).default('normal'),
 });
 
 const discordSchema = schema.extend({

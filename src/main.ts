@@ -26,9 +26,21 @@ async function runFit(): Promise<void> {
     keep: async (plan, files) => {
       if (files.picture === undefined && files.sheet === undefined) return [];
       const { keepFiles } = await import('./keep.ts');
-      return keepFiles(plan, files, 'us', new Date().toISOString().slice(0, 10));
+      return keepFiles(plan, files, { ...PRINTING, date: today() });
+    },
+    keepBlank: async ({ blank, file, unit, ...print }) => {
+      const { keepBlank } = await import('./keep.ts');
+      return keepBlank(blank, file, print, { ...PRINTING, unit, date: today() });
     },
   });
+}
+
+/** What `fit` prints where nothing else is said: the same on every machine. */
+const PRINTING = { dialect: 'us', unit: 'cm', paper: null, type: 'normal' } as const;
+
+/** ISO 8601. */
+function today(): string {
+  return new Date().toISOString().slice(0, 10);
 }
 
 async function runDiscordCommand(name: string): Promise<void> {
@@ -43,15 +55,27 @@ async function runDiscordCommand(name: string): Promise<void> {
 async function runInterview(): Promise<void> {
   const { readConfig } = await import('./config.ts');
   const { openDesk } = await import('./desk.ts');
+  const { drawingsFor } = await import('./drawings.ts');
   const { openStore } = await import('./store/sqlite.ts');
   const { runTerminal } = await import('./transport/terminal/terminal.ts');
   const config = readConfig();
   const store = openStore(join(config.data, 'easewright.sqlite'));
+  const flows = loadFlows();
+  const owner = 'terminal';
+  const printing = () => ({
+    dialect: config.terms,
+    paper: config.paper,
+    type: config.type,
+    date: today(),
+    unit: store.preferencesOf(owner).unit ?? config.unit ?? 'cm',
+  });
   try {
     await runTerminal({
-      desk: openDesk({ flows: loadFlows(), store, clock: Date.now, newId: randomUUID, unit: config.unit }),
+      desk: openDesk({ flows, store, clock: Date.now, newId: randomUUID, unit: config.unit }),
       wording: (outcome, workings) => outcomeText(outcome, { dialect: config.terms, workings }),
-      owner: 'terminal',
+      // npm goes to the folder of the program, and tells from which one it was called.
+      drawings: drawingsFor(flows, process.env.INIT_CWD ?? process.cwd(), printing),
+      owner,
       input: process.stdin,
       output: process.stdout,
       interactive: process.stdin.isTTY === true && process.stdout.isTTY === true,

@@ -6,7 +6,7 @@ import { parse } from 'dotenv';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ConfigFaults, configFrom, discordConfigFrom } from '../src/config.ts';
 
-const DEFAULTS = { data: resolve('data'), unit: null, terms: 'us' };
+const DEFAULTS = { data: resolve('data'), unit: null, terms: 'us', paper: null, type: 'normal' };
 
 describe('the settings', () => {
   it('have defaults, for what is not set and for what is set to nothing', () => {
@@ -16,7 +16,14 @@ describe('the settings', () => {
 
   it('are taken from the environment', () => {
     const set = { EASEWRIGHT_DATA: '/srv/knit', EASEWRIGHT_UNIT: 'in', EASEWRIGHT_TERMS: 'uk', PATH: '/bin' };
-    expect(configFrom(set)).toEqual({ data: '/srv/knit', unit: 'in', terms: 'uk' });
+    const print = { EASEWRIGHT_PAPER: 'Letter', EASEWRIGHT_TYPE: 'large' };
+    expect(configFrom({ ...set, ...print })).toEqual({
+      data: '/srv/knit',
+      unit: 'in',
+      terms: 'uk',
+      paper: 'Letter',
+      type: 'large',
+    });
   });
 
   it('name every fault at once, in plain words', () => {
@@ -110,6 +117,7 @@ describe('a file named .env', () => {
   it('is read, yields to the environment, and nothing is printed about it', () => {
     writeFileSync(join(folder, '.env'), 'EASEWRIGHT_UNIT=in\nEASEWRIGHT_TERMS=uk\n');
     expect(JSON.parse(readIn({ EASEWRIGHT_TERMS: 'us' }))).toEqual({
+      ...DEFAULTS,
       data: join(folder, 'data'),
       unit: 'in',
       terms: 'us',

@@ -7,13 +7,21 @@ import type { Dialect } from './terms.ts';
 export { MEASURED, type Measured, measuredBy, measuringPicture } from './measuring/measuring.ts';
 export type { Picture } from './pictures/picture.ts';
 export { render } from './render/render.ts';
-export { BLANKS, type Blank, blankSheet, blankTitle } from './sheets/blank-sheets.ts';
+export { blankSheet, blankTitle } from './sheets/blank-sheets.ts';
+export { BLANKS, type Blank } from './sheets/blanks.ts';
 export { planSheet as sheetOf } from './sheets/plan-sheet.ts';
 
 /** Every picture of a plan: its pieces first, then the sizes and the shaping of each step in the order of knitting. */
 export function picturesOf(plan: Plan, dialect: Dialect): Picture[] {
   const view = { unit: plan.unit, dialect };
   return numbered([...schematicsOf(plan, view), ...plan.steps.flatMap((step) => picturesOfStep(step, view))]);
+}
+
+/** What a plan changes, in plain characters: its pieces, the rest of its shapes; its ladders where it has nothing else. */
+export function planInCharacters(plan: Plan, dialect: Dialect, columns: number): string {
+  const all = picturesOf(plan, dialect);
+  const shapes = all.filter(({ kind }) => kind === 'shape');
+  return (shapes.length > 0 ? shapes : all).map(({ characters }) => characters(columns)).join('\n\n\n');
 }
 
 /** Names that occur again are numbered from the second on, so that each can be a file. */

@@ -1,6 +1,6 @@
 /** What every transport is given by `main`, with nothing of any one service in it. */
 import type { Message, Reply } from '../dialogue/message.ts';
-import type { Outcome } from '../fit/plan.ts';
+import type { Outcome, Plan } from '../fit/plan.ts';
 
 /** A flow as it is offered: its id, its name, and the wish in a knitter's words. */
 export interface Offered {
@@ -53,3 +53,33 @@ export interface Desk {
 
 /** How an outcome is put into words, with or without its workings; made by `present`. */
 export type Wording = (outcome: Outcome, workings: boolean) => string;
+
+/** How a sheet is to be printed; null: as it is usual with her unit, or as it is set. */
+export interface Print {
+  readonly paper: 'A4' | 'Letter' | null;
+  readonly type: 'normal' | 'large' | null;
+}
+
+/** What is to be kept as a file of that name; null: of a name that is free. */
+export type KeepWish = Print & { readonly file: string | null } & (
+    | { readonly keep: 'pictures' | 'sheet'; readonly plan: Plan }
+    | { readonly keep: 'blank'; readonly blank: string }
+  );
+
+/** The whole paths of the files that were written; or why none was, as a sentence. */
+export type Kept =
+  | { readonly kept: 'files'; readonly files: readonly string[] }
+  | { readonly kept: 'nothing'; readonly why: string };
+
+/** What can be drawn, and kept in files, for a person who sits at this machine; made by `main`. */
+export interface Drawings {
+  /** What a plan changes, in plain characters, no line longer than so many columns (40 at least). */
+  readonly plan: (plan: Plan, columns: number) => Promise<string>;
+  /** Whether a picture tells what a question asks to be measured, and that picture in plain characters. */
+  readonly pictured: (question: string) => boolean;
+  readonly question: (id: string, columns: number) => Promise<string>;
+  /** Sheets to fill in by hand: the word for each, and its title. */
+  readonly blanks: () => Promise<readonly { readonly id: string; readonly title: string }[]>;
+  /** Writes over no file that is there. */
+  readonly keep: (wish: KeepWish) => Promise<Kept>;
+}

@@ -5,8 +5,9 @@ import { BLANKS, blankSheet, picturesOf, render, sheetOf } from '../../src/prese
 import { stepText } from '../../src/present/plan-text.ts';
 import type { BlankOptions } from '../../src/present/sheets/blank-sheets.ts';
 import { blankWorking } from '../../src/present/sheets/blank-working.ts';
+import { PAPERS, TYPE_SIZES } from '../../src/present/sheets/paper.ts';
 import type { PlanSheetOptions } from '../../src/present/sheets/plan-sheet.ts';
-import { drawingOf, PAPERS, type Sheet, TYPE_SIZES, wordDate } from '../../src/present/sheets/sheet.ts';
+import { drawingOf, type Sheet, wordDate } from '../../src/present/sheets/sheet.ts';
 import { SUMS, sumLines } from '../../src/present/sheets/sums.ts';
 import { wordWorking } from '../../src/present/workings-text.ts';
 import { samplePlan } from '../../tools/sample-garment.ts';

@@ -45,6 +45,7 @@ export function measuringThumb(
 function onFigure(measured: Measured, shown: Shown): Picture {
   return {
     name: fileName(`measure ${measured}`),
+    kind: 'measuring',
     title: shown.title,
     drawing: drawMeasuring(shown),
     alternative: shown.alternative,
@@ -55,6 +56,7 @@ function onFigure(measured: Measured, shown: Shown): Picture {
 function swatch(counting: Counting): Picture {
   return {
     name: `measure-swatch-${counting}`,
+    kind: 'measuring',
     title: SWATCH_TITLES[counting],
     drawing: drawSwatch(counting),
     alternative: SWATCH_ALTERNATIVES[counting],

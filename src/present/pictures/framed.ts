@@ -26,6 +26,7 @@ const MOST_PER_CM = 12;
 export function framedPicture(framed: Framed, view: View): Picture {
   return {
     name: fileName(framed.title),
+    kind: 'shape',
     title: framed.title,
     drawing: drawFramed(framed, view),
     alternative: spoken([`${framed.title}.`, framed.drawn, ...framed.facts].join(' ')),

@@ -24,6 +24,7 @@ export function schematicsOf(plan: Plan, view: View): Picture[] {
     const wedges = plan.steps.filter((s) => s.piece === name).flatMap(wedgesOf);
     return {
       name: fileName(`schematic ${name}`),
+      kind: 'shape',
       title: pieceTitle(name, worked),
       drawing: drawSchematic(figures, wedges, view),
       alternative: schematicAlternative(figures, view),
@@ -43,6 +44,7 @@ function sizePictures(step: Step, view: View): Picture[] {
   return [
     {
       name: 'sizes',
+      kind: 'chart',
       title: CHART_TITLE,
       drawing: drawSizeChart(chart),
       alternative: chartAlternative(chart),
@@ -55,6 +57,7 @@ function stripPictures(step: Step, view: View, tallest: number): Picture[] {
   const strips = stripsOf(step, view).flatMap((strip) => splitStrip(strip, tallest));
   return strips.map((strip) => ({
     name: fileName(`shaping ${strip.title}`),
+    kind: 'ladder',
     title: strip.title,
     drawing: drawStrip(strip),
     alternative: stripAlternative(strip),
@@ -71,6 +74,7 @@ export function wedgePicture(wedge: TurnedWedge, title: string, view: View): Pic
   const words = wordWedge(wedge, { ...view, worked: wedge.worked });
   return {
     name: fileName(`short rows ${title}`),
+    kind: 'shape',
     title,
     drawing: drawWedge(wedge, title, words),
     alternative: `${title}. ${words} ${wordTurns(wedge)}`,

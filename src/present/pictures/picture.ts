@@ -4,6 +4,8 @@ import type { Drawing } from '../draw/drawing.ts';
 export interface Picture {
   /** For a file: small letters and hyphens. */
   readonly name: string;
+  /** A shape to scale, rows to follow one by one, figures to compare, or where to measure. */
+  readonly kind: 'shape' | 'ladder' | 'chart' | 'measuring';
   readonly title: string;
   readonly drawing: Drawing;
   /** The text alternative: says what the drawing says. */

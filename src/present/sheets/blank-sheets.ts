@@ -7,14 +7,11 @@ import { GARMENT_LENGTHS } from '../measuring/garment-places.ts';
 import { measuringThumb } from '../measuring/measuring.ts';
 import { capital } from '../pictures/words.ts';
 import { blankWorking } from './blank-working.ts';
+import type { Blank } from './blanks.ts';
 import { heightOfAll, layOut, lineWidth, pageRoom, type Section } from './pages.ts';
 import { heading, type Paragraph, paragraph, type Setting, settingFor, toWrite } from './paragraph.ts';
 import type { Sheet, SheetOptions } from './sheet.ts';
 import { type Sum, sumLines } from './sums.ts';
-
-/** Each of them by the word with which it is asked for. */
-export const BLANKS = ['measuring', 'rows', 'stitches', 'waist', 'wedge'] as const;
-export type Blank = (typeof BLANKS)[number];
 
 export interface BlankOptions extends Omit<SheetOptions, 'project'> {
   readonly unit: LengthUnit;
@@ -109,10 +106,8 @@ function sumSheet(sum: Sum, options: BlankOptions): Sheet {
   const { title, about, lines } = sumLines(sum);
   const words = new Set(lines.map((l) => `${capital(l.label)}\n${blankWorking(l, options.unit)}`));
   const head = [heading('H1', title, setting), paragraph(about, setting)];
-  const once = [
-    lineToWrite({ 'Of what:': 0.6, 'Date:': 0.4 }, setting),
-    ...[...words].map((w) => sumParagraph(w, setting)),
-  ];
+  const sums = [...words].map((w) => sumParagraph(w, setting));
+  const once = [lineToWrite({ 'Of what:': 0.6, 'Date:': 0.4 }, setting), ...sums];
   const room = pageRoom(options.paper) - heightOfAll(head);
   const times = Math.max(1, Math.floor(room / heightOfAll(once)));
   const section: Section = {
@@ -127,7 +122,8 @@ function sumSheet(sum: Sum, options: BlankOptions): Sheet {
 function sumParagraph(words: string, setting: Setting): Paragraph {
   const [label = '', sum = ''] = words.split('\n');
   const head = paragraph('', setting, { label });
-  const wrapped = paragraph(sum, setting, { indent: setting.body });
+  // A blank stays with its unit.
+  const wrapped = paragraph(sum.replace(/_ (?=[a-z])/g, '_\u00a0'), setting, { indent: setting.body });
   const roomy = wrapped.lines.map((l) => ({
     height: l.height * 1.25,
     shapes: placed(l.shapes, point(0, l.height * 0.25)),

@@ -4,8 +4,9 @@
  */
 import { line, placed, point, type Shape, text } from '../draw/drawing.ts';
 import { shortened, textWidth } from '../draw/font.ts';
+import { PAPERS, type Paper } from './paper.ts';
 import type { Line, Paragraph, Setting } from './paragraph.ts';
-import { PAPERS, type Page, type Paper, type Part } from './sheet.ts';
+import type { Page, Part } from './sheet.ts';
 
 /** What stands at the top of every page: at the left, and at the right. */
 export interface Head {

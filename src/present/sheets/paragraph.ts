@@ -12,7 +12,8 @@ import {
   text,
 } from '../draw/drawing.ts';
 import { ASCENT, textWidth, type Weight, wrapText } from '../draw/font.ts';
-import type { Role, TypeSize } from './sheet.ts';
+import type { TypeSize } from './paper.ts';
+import type { Role } from './sheet.ts';
 
 export interface Line {
   readonly height: number;

@@ -1,11 +1,6 @@
 /** A sheet to print: pages of parts, each with the role that it has for those who listen instead of look. */
 import type { Drawing, Shape } from '../draw/drawing.ts';
-
-export const PAPERS = {
-  A4: { width: 595.28, height: 841.89 },
-  Letter: { width: 612, height: 792 },
-} as const;
-export type Paper = keyof typeof PAPERS;
+import type { Paper, TypeSize } from './paper.ts';
 
 /** `Artifact`: what repeats on every page, and is not read out. */
 export type Role = 'H1' | 'H2' | 'P' | 'Figure' | 'Artifact';
@@ -39,9 +34,6 @@ export interface SheetOptions {
   readonly paper: Paper;
   readonly type: TypeSize;
 }
-
-export const TYPE_SIZES = ['normal', 'large'] as const;
-export type TypeSize = (typeof TYPE_SIZES)[number];
 
 export function drawingOf({ width, height, parts }: Page): Drawing {
   return { width, height, shapes: parts.flatMap((p) => p.shapes) };

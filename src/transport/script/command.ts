@@ -3,9 +3,10 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import type { Plan } from '../../fit/plan.ts';
 import type { CompiledFlow, Flows } from '../../flow/compile.ts';
-import type { Wording } from '../contract.ts';
+import type { Print, Wording } from '../contract.ts';
 import { AnswerFileFault, readScripts } from './files.ts';
 import { optionNames, readOneLine } from './one-line.ts';
+import { type BlankWish, readBlank, readPrint } from './print-options.ts';
 import { runScript, type ScriptResult } from './run.ts';
 
 export const EXIT = { plan: 0, fault: 1, refused: 2, open: 3, cannot: 4 } as const;
@@ -18,8 +19,10 @@ export interface CommandSurroundings {
   /** Keeps a plan's pictures and its sheet as files, and gives the names of the files. */
   readonly keep: (
     plan: Plan,
-    files: { picture?: string | undefined; sheet?: string | undefined },
+    files: Print & { picture?: string | undefined; sheet?: string | undefined },
   ) => Promise<readonly string[]>;
+  /** Keeps a sheet that is filled in by hand, and gives the name of its file. */
+  readonly keepBlank: (wish: BlankWish) => Promise<readonly string[]>;
 }
 
 const USAGE = `Use it like this:
@@ -27,6 +30,9 @@ const USAGE = `Use it like this:
   npm run -s fit -- --flow ID --questions
   npm run -s fit -- --flow ID --answers FILE [--json] [--picture FILE.png] [--sheet FILE.pdf]
   npm run -s fit -- --flow ID NAME=VALUE ... [--json] [--picture FILE.png] [--sheet FILE.pdf]
+  npm run -s fit -- --blank SHEET --sheet FILE.pdf [--unit cm|in]
+SHEET, to be filled in by hand: measuring, rows, stitches, waist or wedge.
+With every --sheet: [--paper A4|Letter] [--type normal|large].
 FILE is YAML or JSON: question ids with what a person would type.
 NAME is a question's option in a flow of few questions, as --questions lists it.
 Exit code 0: a plan. 2: an answer was refused. 3: questions are open. 4: it cannot be planned. 1: a fault.
@@ -37,6 +43,10 @@ export async function runCommand(args: readonly string[], around: CommandSurroun
   const read = readArgs(args);
   if (typeof read === 'string') return complain(around, `${read}\n${USAGE}`);
   const { values: parsed, positionals: typed } = read;
+  const print = readPrint(parsed);
+  if (typeof print === 'string') return complain(around, `${print}\n`);
+  if (parsed.blank !== undefined) return keepBlank(parsed, print, around);
+  const wanted = { ...parsed, ...print };
   if (parsed.flows === true) {
     for (const { file } of around.flows.values()) around.out(`${file.id}\t${file.title}\t${file.wish}\n`);
     return EXIT.plan;
@@ -53,11 +63,36 @@ export async function runCommand(args: readonly string[], around: CommandSurroun
     around.out(`${JSON.stringify(questionsOf(flow, around.flows), null, 2)}\n`);
     return EXIT.plan;
   }
-  if (parsed.answers !== undefined) return answerAll(flow, parsed.answers, parsed, around);
+  if (parsed.answers !== undefined) return answerAll(flow, parsed.answers, wanted, around);
   if (typed.length === 0) return complain(around, USAGE);
   const script = readOneLine(flow, around.flows, typed);
   if (typeof script === 'string') return complain(around, `${script}\n`);
-  return tellOne(runScript(flow, script), parsed, around);
+  return tellOne(runScript(flow, script), wanted, around);
+}
+
+async function keepBlank(
+  parsed: Parameters<typeof readBlank>[0],
+  print: Print,
+  around: CommandSurroundings,
+): Promise<number> {
+  const wish = readBlank(parsed, print);
+  if (typeof wish === 'string') return complain(around, `${wish}\n`);
+  return written(around, EXIT.plan, () => around.keepBlank(wish));
+}
+
+/** Names the files that were written; the exit code, or that of a fault where they cannot be. */
+async function written(
+  around: CommandSurroundings,
+  code: number,
+  keep: () => Promise<readonly string[]>,
+): Promise<number> {
+  try {
+    for (const file of await keep()) around.error(`Written: ${file}\n`);
+    return code;
+  } catch (error) {
+    if (isFileTrouble(error)) return complain(around, `${error.message}\n`);
+    throw error;
+  }
 }
 
 function readArgs(args: readonly string[]) {
@@ -73,6 +108,10 @@ function readArgs(args: readonly string[]) {
         json: { type: 'boolean' },
         picture: { type: 'string' },
         sheet: { type: 'string' },
+        blank: { type: 'string' },
+        paper: { type: 'string' },
+        type: { type: 'string' },
+        unit: { type: 'string' },
       },
     });
   } catch (error) {
@@ -96,7 +135,7 @@ function questionsOf(flow: CompiledFlow, flows: Flows) {
   }));
 }
 
-interface Wanted {
+interface Wanted extends Print {
   readonly json?: boolean | undefined;
   readonly picture?: string | undefined;
   readonly sheet?: string | undefined;
@@ -131,13 +170,8 @@ function isFileTrouble(error: unknown): error is NodeJS.ErrnoException {
 async function tellOne(result: ScriptResult, wanted: Wanted, around: CommandSurroundings): Promise<number> {
   const code = tell(result, wanted.json === true, around);
   if (result.result !== 'outcome' || result.outcome.kind !== 'plan') return code;
-  try {
-    for (const file of await around.keep(result.outcome.plan, wanted)) around.error(`Written: ${file}\n`);
-    return code;
-  } catch (error) {
-    if (isFileTrouble(error)) return complain(around, `${error.message}\n`);
-    throw error;
-  }
+  const { plan } = result.outcome;
+  return written(around, code, () => around.keep(plan, wanted));
 }
 
 function tell(result: ScriptResult, json: boolean, { out, error, wording }: CommandSurroundings): number {

@@ -31,6 +31,7 @@ export function plainPerson({ input, output, width }: PlainTerminal): Person {
 
   return {
     tell,
+    columns: width,
     pick: async (entries) => {
       tell([
         paragraph('What would you like?', 'title'),

@@ -95,6 +95,7 @@ export function windowPerson({ input, output, width }: WindowTerminal): Person {
 
   return {
     tell,
+    columns: width,
     part: tell,
     pick: async (entries) => {
       const buttons = entries.map((entry) => ({ label: entry.label, send: '' }));

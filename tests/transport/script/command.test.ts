@@ -142,10 +142,47 @@ describe('answers from a file', () => {
   it('keep pictures and sheets where they are asked for, of a plan alone', async () => {
     const file = written('kept.yaml', SPACING);
     const { kept, error } = await run('--flow', 'spacing', '--answers', file, '--picture', 'p.png');
-    expect(kept.map((k) => k.files)).toEqual([{ picture: 'p.png', sheet: undefined }]);
+    expect(kept.map((k) => k.files)).toEqual([
+      { picture: 'p.png', sheet: undefined, paper: null, type: null },
+    ]);
     expect(error).toBe('Written: p.png\n');
     const refused = written('not-kept.yaml', SPACING.replace('72', 'many'));
     expect((await run('--flow', 'spacing', '--answers', refused, '--picture', 'p.png')).kept).toEqual([]);
+  });
+});
+
+describe('a sheet', () => {
+  it('is printed in large type and on the paper that is asked for', async () => {
+    const file = written('printed.yaml', SPACING);
+    const asked = ['--sheet', 'p.pdf', '--paper', 'letter', '--type', 'large'];
+    const { kept } = await run('--flow', 'spacing', '--answers', file, ...asked);
+    expect(kept.map((k) => k.files)).toEqual([
+      { picture: undefined, sheet: 'p.pdf', paper: 'Letter', type: 'large' },
+    ]);
+  });
+
+  it('to fill in by hand is kept by its name, without any answers', async () => {
+    const { code, out, error, blanks } = await run('--blank', 'waist', '--sheet', 'w.pdf', '--unit', 'in');
+    expect([code, out, error]).toEqual([0, '', 'Written: w.pdf\n']);
+    expect(blanks).toEqual([{ blank: 'waist', file: 'w.pdf', unit: 'in', paper: null, type: null }]);
+  });
+
+  it.each([
+    [['--blank', 'hem', '--sheet', 'h.pdf'], "--blank is 'hem', but it can only be measuring, rows, "],
+    [['--blank', 'waist'], 'A blank sheet goes into a file: --blank waist --sheet waist.pdf'],
+    [
+      ['--blank', 'waist', '--sheet', 'w.pdf', '--paper', 'A3'],
+      "--paper is 'A3', but it can only be A4, Letter.",
+    ],
+    [
+      ['--blank', 'waist', '--sheet', 'w.pdf', '--type', 'big'],
+      "--type is 'big', but it can only be normal, large.",
+    ],
+    [['--blank', 'waist', '--sheet', 'w.pdf', '--unit', 'ft'], "--unit is 'ft', but it can only be cm, in."],
+  ])('is told what cannot be printed: %j', async (args, says) => {
+    const { code, error, blanks } = await run(...args);
+    expect([code, blanks]).toEqual([1, []]);
+    expect(error).toContain(says);
   });
 });
 

@@ -7,6 +7,7 @@ import type { Plan } from '../../../src/fit/plan.ts';
 import { loadFlows } from '../../../src/library.ts';
 import { outcomeText } from '../../../src/present/plan-text.ts';
 import { runCommand } from '../../../src/transport/script/command.ts';
+import type { BlankWish } from '../../../src/transport/script/print-options.ts';
 
 const flows = loadFlows();
 
@@ -26,11 +27,13 @@ export interface Ran {
   readonly out: string;
   readonly error: string;
   readonly kept: readonly { readonly plan: Plan; readonly files: unknown }[];
+  readonly blanks: readonly BlankWish[];
 }
 
 export async function run(...args: readonly string[]): Promise<Ran> {
   let [out, error] = ['', ''];
   const kept: { plan: Plan; files: unknown }[] = [];
+  const blanks: BlankWish[] = [];
   const code = await runCommand(args, {
     flows,
     wording: (outcome, workings) => outcomeText(outcome, { dialect: 'us', workings }),
@@ -40,10 +43,14 @@ export async function run(...args: readonly string[]): Promise<Ran> {
     error: (text) => {
       error += text;
     },
-    keep: async (plan, { picture, sheet }) => {
-      kept.push({ plan, files: { picture, sheet } });
+    keep: async (plan, { picture, sheet, paper, type }) => {
+      kept.push({ plan, files: { picture, sheet, paper, type } });
       return [picture, sheet].filter((file) => file !== undefined);
     },
+    keepBlank: async (wish) => {
+      blanks.push(wish);
+      return [wish.file];
+    },
   });
-  return { code, out, error, kept };
+  return { code, out, error, kept, blanks };
 }

@@ -1,6 +1,7 @@
 /** A desk without dialogue or store, whose small interview shows every kind of reply once. */
 import type { Reply } from '../../../src/dialogue/message.ts';
-import type { Desk, Wording } from '../../../src/transport/contract.ts';
+import type { Outcome } from '../../../src/fit/plan.ts';
+import type { Desk, Drawings, KeepWish, Kept, Wording } from '../../../src/transport/contract.ts';
 import { DeskRefused } from '../../../src/transport/contract.ts';
 
 const HELP = ['back', 'why', 'how', "I don't know", 'pause'].map((word) => ({ label: word, send: word }));
@@ -61,18 +62,33 @@ const CHECK: Reply = {
     { label: 'No, I will type it again', send: 'no' },
   ],
 };
-const OUTCOME: Reply = {
-  reply: 'outcome',
-  outcome: { kind: 'cannot', unit: 'cm', because: [], instead: [], workings: [] },
-  buttons: [{ label: 'Change an answer', send: 'review' }],
-};
+const CANNOT: Outcome = { kind: 'cannot', unit: 'cm', because: [], instead: [], workings: [] };
 const SCREENS = [FOR_WHOM, EDGES, WRIST, LENGTH];
 
 export const fakeWording: Wording = () =>
   'Cast on 40 stitches.\n1. Rib: knit 1, purl 1 for 10 rounds, loosely enough that the hand can pass through the edge.\n   You: work 20 rounds plain.\n';
 
+/** What was wished to be kept, beside the drawings themselves: lines as wide as they may be. */
+export function fakeDrawings(kept: Kept = { kept: 'files', files: ['/home/ada/plan.pdf'] }) {
+  const wishes: KeepWish[] = [];
+  const drawings: Drawings = {
+    plan: async (_plan, columns) => `Body\n${'-'.repeat(columns)}`,
+    pictured: (id) => id === 'wrist',
+    question: async (id, columns) => `${id}\n${'#'.repeat(columns)}`,
+    blanks: async () => [
+      { id: 'measuring', title: 'Measurements' },
+      { id: 'waist', title: 'A waist' },
+    ],
+    keep: async (wish) => {
+      wishes.push(wish);
+      return kept;
+    },
+  };
+  return { drawings, wishes };
+}
+
 /** What was said to it, beside the desk itself. Its answers are kept as they were typed. */
-export function fakeDesk() {
+export function fakeDesk(outcome: Outcome = CANNOT) {
   const heard: string[] = [];
   let answers: string[] = [];
   let at = 0;
@@ -92,7 +108,12 @@ export function fakeDesk() {
       { label: 'Pause', send: 'pause' },
     ],
   });
-  const show = (): Reply => SCREENS[at] ?? (at === SCREENS.length ? review() : OUTCOME);
+  const ending: Reply = {
+    reply: 'outcome',
+    outcome,
+    buttons: [{ label: 'Change an answer', send: 'review' }],
+  };
+  const show = (): Reply => SCREENS[at] ?? (at === SCREENS.length ? review() : ending);
   const note = (tone: 'heard' | 'refused' | 'explain', text: string): Reply => ({ reply: 'say', tone, text });
 
   function reply(text: string): Reply[] {

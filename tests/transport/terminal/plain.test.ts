@@ -4,7 +4,7 @@ import { PassThrough } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import { describe, expect, it } from 'vitest';
 import { runTerminal } from '../../../src/transport/terminal/terminal.ts';
-import { fakeDesk, fakeWording } from './fake-desk.ts';
+import { fakeDesk, fakeDrawings, fakeWording } from './fake-desk.ts';
 
 /** Runs a terminal on these lines, and gives all that it wrote. */
 async function run(
@@ -16,7 +16,9 @@ async function run(
   const written = text(output);
   input.end(lines.map((line) => `${line}\n`).join(''));
   const { desk } = fake;
-  await runTerminal({ desk, wording: fakeWording, owner: 'ada', input, output, columns, interactive: false });
+  const { drawings } = fakeDrawings();
+  const given = { desk, drawings, wording: fakeWording, owner: 'ada' };
+  await runTerminal({ ...given, input, output, columns, interactive: false });
   output.end();
   return written;
 }
@@ -85,8 +87,8 @@ describe('a terminal without a window', () => {
     for (const name of ['1', 'WRISTLET', 'a wristlet', 'I want a wristlet that fits']) {
       expect(await run([name])).toContain('Question 1, about 2 to go');
     }
-    for (const name of ['0', '3', '', 'socks']) {
-      expect(await run([name])).toContain('Please type a number from 1 to 2.');
+    for (const name of ['0', '4', '', 'socks']) {
+      expect(await run([name])).toContain('Please type a number from 1 to 3.');
     }
   });
 

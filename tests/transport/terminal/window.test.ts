@@ -2,7 +2,7 @@ import { PassThrough } from 'node:stream';
 import { stripVTControlCharacters } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { runTerminal } from '../../../src/transport/terminal/terminal.ts';
-import { fakeDesk, fakeWording } from './fake-desk.ts';
+import { fakeDesk, fakeDrawings, fakeWording } from './fake-desk.ts';
 
 const ENTER = '\r';
 const DOWN = '\x1b[B';
@@ -20,7 +20,9 @@ function openWindow() {
   output.on('data', (chunk: Buffer) => {
     written += chunk.toString();
   });
-  const ended = runTerminal({ desk, wording: fakeWording, owner: 'ada', input, output, interactive: true });
+  const { drawings } = fakeDrawings();
+  const given = { desk, drawings, wording: fakeWording, owner: 'ada' };
+  const ended = runTerminal({ ...given, input, output, interactive: true });
   let read = 0;
   /** Waits until a text is shown that was not waited for before. */
   async function sees(text: string): Promise<void> {
