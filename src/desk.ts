@@ -2,7 +2,7 @@
 import { hear } from './dialogue/hear.ts';
 import { AT_THE_START, answersOf, type LogLine, type Session } from './dialogue/session.ts';
 import { show } from './dialogue/show.ts';
-import { standing } from './dialogue/standing.ts';
+import { screenOf, standing } from './dialogue/standing.ts';
 import { turn } from './dialogue/turn.ts';
 import type { LengthUnit } from './fit/units.ts';
 import { valueGiven } from './flow/answer.ts';
@@ -79,7 +79,7 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
       const flow = flowOf(session.flow);
       // What is said answers the question that stands now. Where another message comes first, the turn is taken again
       // from there, and finds that the question was answered already.
-      const said = { ...message, to: message.to ?? screenOf(flow, session) };
+      const said = { ...message, to: message.to ?? screenOf(standing(flow, session)) };
       for (;;) {
         const next = turn(flow, session, said, clock());
         if (kept(store, session, next)) return next.replies;
@@ -101,12 +101,6 @@ function givenLines(flow: CompiledFlow, given: Readonly<Record<string, string>>,
     if (read?.kind !== 'heard') return [];
     return [{ line: 'answer', question, answer: { given: 'value', value: read.value }, typed, at }];
   });
-}
-
-/** The name of what she looks at: a question, the review, the outcome. */
-function screenOf(flow: CompiledFlow, session: Session): string {
-  const now = standing(flow, session);
-  return now.at === 'question' ? now.stop.id : now.at;
 }
 
 /** Stores a turn; false where another message to the same session was stored meanwhile. */

@@ -1,5 +1,7 @@
 /** What passes between a person and the dialogue. Any transport can render it; nothing here knows of one. */
 import type { Outcome } from '../fit/plan.ts';
+import type { Sum } from '../fit/sum.ts';
+import type { Tally, Tried } from '../fit/tried.ts';
 
 /**
  * What a person said. A button is the same as its text, typed; `to` is the question that the button stood under, so that
@@ -64,4 +66,21 @@ export type Reply =
       readonly workings?: true;
       readonly buttons: readonly Button[];
     }
-  | { readonly reply: 'rest'; readonly how: 'paused' | 'cancelled'; readonly text: string };
+  | { readonly reply: 'rest'; readonly how: 'paused' | 'cancelled'; readonly text: string }
+  /** A sum of the plan that she works herself. `question` is what her figure answers. */
+  | {
+      readonly reply: 'sum';
+      readonly question: string;
+      readonly sum: Sum;
+      readonly progress: Progress;
+      readonly example: string;
+      readonly help: readonly Button[];
+    }
+  /** About a sum: what became of her figure, how it is put together, or its whole working. */
+  | {
+      readonly reply: 'sum said';
+      readonly sum: Sum;
+      readonly said: Tried | { readonly kind: 'hint' | 'worked' };
+    }
+  /** How it went with the sums, when they are at their end. */
+  | { readonly reply: 'tally'; readonly tally: Tally; readonly buttons: readonly Button[] };

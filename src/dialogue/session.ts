@@ -1,4 +1,5 @@
 /** An interview as it is stored: its flow and its log. Where it stands is what replaying the log gives. */
+import type { Mistake } from '../fit/mistake.ts';
 import type { Cm } from '../fit/units.ts';
 import type { Measurement } from '../fit/words.ts';
 import type { Answer, Answers, Typed } from '../flow/answer.ts';
@@ -14,7 +15,23 @@ export type LogLine =
       /** Milliseconds since 1970. */
       readonly at: number;
     }
-  | { readonly line: 'start over'; readonly at: number };
+  | { readonly line: 'start over'; readonly at: number }
+  /** She began to work the sums of the plan herself, or left them. */
+  | { readonly line: 'sums'; readonly did: 'begin' | 'stop'; readonly at: number }
+  | SumLine;
+
+/** A figure that she tried for a sum of the plan, or how she went past it. */
+export interface SumLine {
+  readonly line: 'sum';
+  /** What is worked out, as the workings call it. */
+  readonly sum: string;
+  readonly came: 'right' | 'wrong' | 'shown' | 'passed';
+  /** What a wrong figure came of, where that is known. */
+  readonly slips: readonly Mistake[];
+  /** As it was typed. */
+  readonly typed: string;
+  readonly at: number;
+}
 
 /** A reading that waits for a yes, or for one of several options. */
 export interface Pending {

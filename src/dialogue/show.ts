@@ -1,4 +1,6 @@
 /** What is shown where an interview stands: the question, the review, or the outcome. */
+import type { Outcome } from '../fit/plan.ts';
+import type { Sum } from '../fit/sum.ts';
 import { formatLength, type LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
@@ -7,6 +9,7 @@ import type { Button, Reply, ReviewLine } from './message.ts';
 import { answersOf, type Session } from './session.ts';
 import { showAnswer, showValue } from './shown.ts';
 import { askedStops, standing } from './standing.ts';
+import { type OpenSum, sumLines, sumsIn, tallyOf } from './sums.ts';
 
 const BACK: Button = { label: 'Back', send: 'back' };
 const WHY: Button = { label: 'Why do you ask?', send: 'why' };
@@ -16,6 +19,14 @@ const PAUSE: Button = { label: 'Pause', send: 'pause' };
 const PLAN: Button = { label: 'Make my plan', send: 'yes' };
 const WORKINGS: Button = { label: 'Show the workings', send: 'workings' };
 const REVIEW: Button = { label: 'Change an answer', send: 'review' };
+const SUMS: Button = { label: 'Work it yourself', send: 'work it yourself' };
+const SHOW_PLAN: Button = { label: 'Show the plan', send: 'plan' };
+const SUM_HELP: readonly Button[] = [
+  { label: 'Hint', send: 'hint' },
+  { label: 'Show me', send: 'show me' },
+  { label: 'Next sum', send: 'next' },
+  { label: 'Stop', send: 'stop' },
+];
 
 /** The replies that put a person where she stands, when an interview begins or is taken up again. */
 export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
@@ -27,6 +38,8 @@ export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
         : [ask(flow, session, now.stop)];
     case 'review':
       return [review(flow, session)];
+    case 'sum':
+      return [askSum(now)];
     case 'outcome':
       return [outcome(flow, session)];
     case 'cancelled':
@@ -43,7 +56,31 @@ export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
 }
 
 function outcome(flow: CompiledFlow, session: Session): Reply {
-  return { reply: 'outcome', outcome: flow.outcome(answersOf(session.log)), buttons: [WORKINGS, REVIEW] };
+  const made = flow.outcome(answersOf(session.log));
+  return { reply: 'outcome', outcome: made, buttons: [WORKINGS, ...sumsButton(made), REVIEW] };
+}
+
+/** Where there is a sum to work. */
+function sumsButton(made: Outcome): Button[] {
+  return sumsIn(made).length === 0 ? [] : [SUMS];
+}
+
+function askSum({ id, sum, progress }: OpenSum): Reply {
+  return { reply: 'sum', question: id, sum, progress, example: exampleOf(sum), help: SUM_HELP };
+}
+
+const EXAMPLES = { cm: ['38.5 cm', '52 cm'], in: ['15.5 in', '20.5 in'], counts: ['84', '36'] } as const;
+
+/** A figure as it may be typed, which is not the one that is asked for. */
+export function exampleOf({ read, unit }: Sum): string {
+  const { value, unit: of } = read.result;
+  const [one, other] = of === 'cm' ? EXAMPLES[unit] : EXAMPLES.counts;
+  return Math.abs(Number.parseFloat(one) - value) < 1 ? other : one;
+}
+
+/** How it went with the sums of the present plan. */
+export function showTally({ log }: Session): Reply {
+  return { reply: 'tally', tally: tallyOf(sumLines(log) ?? []), buttons: [SHOW_PLAN, SUMS, REVIEW] };
 }
 
 /** The outcome again, with how every figure came about. */

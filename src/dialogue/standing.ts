@@ -3,10 +3,12 @@ import { initialTransition, transition } from 'xstate';
 import type { Answers } from '../flow/answer.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
 import { answersOf, type Session } from './session.ts';
+import { type OpenSum, openSum } from './sums.ts';
 
 export type Standing =
   | { readonly at: 'question'; readonly stop: Stop }
   | { readonly at: 'review' }
+  | OpenSum
   | { readonly at: 'outcome' }
   | { readonly at: 'cancelled' };
 
@@ -23,7 +25,14 @@ export function standing(flow: CompiledFlow, { log, place }: Session): Standing 
       : revisited;
   const stop = flow.stops.find((s) => s.state === state.value);
   if (stop !== undefined) return { at: 'question', stop };
-  return { at: state.value === 'review' ? 'review' : 'outcome' };
+  if (state.value === 'review') return { at: 'review' };
+  return openSum(log, () => flow.outcome(answersOf(log))) ?? { at: 'outcome' };
+}
+
+/** The name of what she looks at, under which its buttons are sent: a question, a sum, the review, the outcome. */
+export function screenOf(now: Standing): string {
+  if (now.at === 'question') return now.stop.id;
+  return now.at === 'sum' ? now.id : now.at;
 }
 
 /** The questions that are asked as things stand, each once, in order. */

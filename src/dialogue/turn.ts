@@ -14,14 +14,18 @@ import { again, at, note, nothingToAnswer, type Scene, type Turn } from './scene
 import { answersOf, type PendingOption, type Session } from './session.ts';
 import { showWorkings } from './show.ts';
 import { showAnswer } from './shown.ts';
-import { standing } from './standing.ts';
+import { screenOf, standing } from './standing.ts';
 import { putBack, take } from './take.ts';
+import { asksForSums, beginSums, workSum } from './work-sums.ts';
 
 export function turn(flow: CompiledFlow, session: Session, message: Message, now: number): Turn {
   const woken = session.place.rest === 'paused' ? at(session, { rest: 'none' }) : session;
   const scene: Scene = { flow, session: woken, at: standing(flow, woken), text: message.text, now };
-  const old = message.to !== undefined && message.to !== presentQuestion(scene);
+  const old = message.to !== undefined && message.to !== screenOf(scene.at);
   if (old) return again(scene, [oldQuestion(scene, message.to ?? '')]);
+  if (scene.at.at === 'sum') return workSum(scene, scene.at);
+  if (asksForSums(scene)) return beginSums(scene);
+  if (scene.at.at === 'outcome' && message.text.trim().toLowerCase() === 'plan') return again(scene, []);
   if (message.text.trim().toLowerCase() === 'keep') return keep(scene);
   if (message.text.trim().toLowerCase() === 'workings' && scene.at.at === 'outcome') {
     return { session: woken, added: [], replies: [showWorkings(flow, woken)] };
@@ -31,11 +35,6 @@ export function turn(flow: CompiledFlow, session: Session, message: Message, now
   if (scene.at.at !== 'question') return nothingToAnswer(scene);
   if (woken.place.pending !== null) return choosePending(scene, scene.at.stop, woken.place.pending.options);
   return takeAnswer(scene, scene.at.stop);
-}
-
-/** The id under which buttons of the present screen are sent. */
-function presentQuestion({ at: standing }: Scene): string {
-  return standing.at === 'question' ? standing.stop.id : standing.at;
 }
 
 /** What stands on a button under every question is never an answer: 'back' does not choose 'Back and forth'. */

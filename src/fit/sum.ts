@@ -110,8 +110,10 @@ function rateAmong(lines: readonly WorkingLine[], of: QuantityUnit): number | nu
 /** Lines whose results go in: the same figure of the same unit, by its name where figures are whole and often alike. */
 function leadsTo({ given }: WorkingLine, before: readonly WorkingLine[]): WorkingLine[] {
   const quantities = Object.values(given);
-  return before.filter(({ result, label }) =>
-    quantities.some((q) => isSame(q, result) && (q.unit === 'cm' || [result.name, label].includes(q.name))),
+  return before.filter(
+    ({ result, label }) =>
+      !/\d/.test(label) &&
+      quantities.some((q) => isSame(q, result) && (q.unit === 'cm' || [result.name, label].includes(q.name))),
   );
 }
 

@@ -74,3 +74,14 @@ function firstPart(formula: string): string | null {
     null;
   return part === formula ? null : part;
 }
+
+/** How it went with the sums of a plan. */
+export interface Tally {
+  /** Right at the first try, and after others. */
+  readonly atOnce: number;
+  readonly later: number;
+  readonly shown: number;
+  readonly passed: number;
+  /** Slips that came up, most often first. */
+  readonly slips: readonly Mistake[];
+}

@@ -1,7 +1,7 @@
 /** Workings as lines that a learner can check by hand: names, numbers put in, result, rounding. */
 import { inUnit } from '../fit/in-unit.ts';
 import { formatDecimal } from '../fit/units.ts';
-import type { Rounding, WorkingLine } from '../fit/working.ts';
+import type { Quantity, Rounding, WorkingLine } from '../fit/working.ts';
 import { formatQuantity, type Reader } from './quantity.ts';
 
 /** Signs of arithmetic as they are printed. */
@@ -21,7 +21,7 @@ export function wordWorking(line: WorkingLine, voice: Reader): string {
     .replace(/[A-Za-z][A-Za-z0-9]*|[-+*/()]/g, (token) => {
       const q = line.given[token];
       if (q === undefined) return SIGNS[token] ?? token;
-      return named(line, token, reader);
+      return namedQuantity(q, reader);
     })
     .replace(/\s+/g, ' ');
   const result = formatQuantity(line.result, reader);
@@ -30,9 +30,8 @@ export function wordWorking(line: WorkingLine, voice: Reader): string {
   return `${line.label} = ${put} = ${exact}, ${wordRounding(line.rounding)}: ${result}`;
 }
 
-function named(line: WorkingLine, token: string, reader: Reader): string {
-  const q = line.given[token];
-  if (q === undefined) return token;
+/** '88 cm (width at the waist)'; the name is left out where the figure says it. */
+export function namedQuantity(q: Quantity, reader: Reader): string {
   const number = formatQuantity(q, reader);
   return number.includes(q.name) ? number : `${number} (${q.name})`;
 }

@@ -4,6 +4,7 @@
  */
 import * as z from 'zod';
 import { AT_THE_START, type LogLine, type Place } from '../dialogue/session.ts';
+import { MISTAKES } from '../fit/mistake.ts';
 import { cm, LENGTH_UNITS } from '../fit/units.ts';
 import type { Answer, Value } from '../flow/answer.ts';
 import { StoredUnreadable } from './trouble.ts';
@@ -55,6 +56,15 @@ const answer: z.ZodType<Answer> = z.discriminatedUnion('given', [
 const line: z.ZodType<LogLine> = z.discriminatedUnion('line', [
   z.strictObject({ line: z.literal('answer'), question: z.string(), answer, typed: z.string(), at: z.int() }),
   z.strictObject({ line: z.literal('start over'), at: z.int() }),
+  z.strictObject({ line: z.literal('sums'), did: z.enum(['begin', 'stop']), at: z.int() }),
+  z.strictObject({
+    line: z.literal('sum'),
+    sum: z.string(),
+    came: z.enum(['right', 'wrong', 'shown', 'passed']),
+    slips: z.array(z.enum(MISTAKES)),
+    typed: z.string(),
+    at: z.int(),
+  }),
 ]);
 
 const option = z.strictObject({ label: z.string(), answer, echo: z.string() });

@@ -7,6 +7,7 @@ import type { Outcome } from '../../src/fit/plan.ts';
 import { parsePlan } from '../../src/fit/plan-schema.ts';
 import type { CompiledFlow } from '../../src/flow/compile.ts';
 import { outcomeText } from '../../src/present/plan-text.ts';
+import { sumQuestion, sumSaid, wordTally } from '../../src/present/sum-text.ts';
 import { chance } from './chance.ts';
 import { buttonsOf, nextSaid, sensible } from './sayings.ts';
 
@@ -142,7 +143,9 @@ function wordsOf(reply: Reply): string {
   if ('text' in reply) return reply.text;
   if (reply.reply === 'review')
     return reply.lines.map((line) => `${line.label}: ${line.shown}`).join('\n') || 'review';
-  return reply.outcome.kind;
+  if (reply.reply === 'sum') return sumQuestion(reply.sum);
+  if (reply.reply === 'sum said') return sumSaid(reply.sum, reply.said);
+  return reply.reply === 'tally' ? wordTally(reply.tally) : reply.outcome.kind;
 }
 
 /** A plan keeps to its published shape; either outcome reads without a hole in it, in both dialects. */

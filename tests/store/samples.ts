@@ -1,6 +1,7 @@
 /** Sessions and lines for the tests of the store. */
 import fc from 'fast-check';
 import { AT_THE_START, type LogLine, type Place, type Session } from '../../src/dialogue/session.ts';
+import { MISTAKES } from '../../src/fit/mistake.ts';
 import { cm } from '../../src/fit/units.ts';
 import type { Answer, Value } from '../../src/flow/answer.ts';
 
@@ -57,6 +58,19 @@ const at = fc.nat(4_000_000_000_000);
 export const anyLine: fc.Arbitrary<LogLine> = fc.oneof(
   fc.record({ line: fc.constant('answer' as const), question: text, answer, typed: text, at }),
   fc.record({ line: fc.constant('start over' as const), at }),
+  fc.record({
+    line: fc.constant('sums' as const),
+    did: fc.constantFrom('begin' as const, 'stop' as const),
+    at,
+  }),
+  fc.record({
+    line: fc.constant('sum' as const),
+    sum: text,
+    came: fc.constantFrom('right' as const, 'wrong' as const, 'shown' as const, 'passed' as const),
+    slips: fc.array(fc.constantFrom(...MISTAKES), { maxLength: 2 }),
+    typed: text,
+    at,
+  }),
 );
 
 export const anyPlace: fc.Arbitrary<Place> = fc.record({

@@ -8,6 +8,7 @@ import type { Reply } from '../../src/dialogue/message.ts';
 import type { Outcome } from '../../src/fit/plan.ts';
 import { loadFlows } from '../../src/library.ts';
 import { outcomeText } from '../../src/present/plan-text.ts';
+import { sumQuestion, sumSaid, wordTally } from '../../src/present/sum-text.ts';
 import { openStore } from '../../src/store/sqlite.ts';
 import type { Desk } from '../../src/transport/contract.ts';
 
@@ -130,6 +131,12 @@ function wordsOf(reply: Reply): string {
       return reply.outcome.kind;
     case 'check':
       return [reply.text, ...reply.buttons.map(({ label }) => label)].join('\n');
+    case 'sum':
+      return sumQuestion(reply.sum);
+    case 'sum said':
+      return sumSaid(reply.sum, reply.said);
+    case 'tally':
+      return wordTally(reply.tally);
     case 'say':
     case 'rest':
       return reply.text;

@@ -1,5 +1,6 @@
 /** An outcome as a message: in parts that fit, with its files, its workings behind a button. */
 import type { Outcome } from '../../fit/plan.ts';
+import { sumsOf } from '../../fit/sum.ts';
 import { outcomeText } from '../../present/plan-text.ts';
 import type { Dialect } from '../../present/terms.ts';
 import { makeId } from './custom-id.ts';
@@ -107,6 +108,9 @@ function planButtons(
       { label: 'Change an answer', id: makeId('answer', session, OUTCOME, 'review') },
     ]),
     ...buttons([
+      ...(outcome.kind === 'plan' && sumsOf(outcome.plan).length > 0
+        ? [{ label: 'Work it yourself', id: makeId('answer', session, OUTCOME, 'work it yourself') }]
+        : []),
       ...(isPlan && ways.share
         ? [{ label: 'Share in this channel', id: makeId('share', session, OUTCOME) }]
         : []),

@@ -1,5 +1,6 @@
 /** What the dialogue replies, as one message: what was said, then the question with its controls. */
 import type { Button, Progress, Reply } from '../../dialogue/message.ts';
+import { sumQuestion, sumSaid, wordTally } from '../../present/sum-text.ts';
 import { makeId } from './custom-id.ts';
 import { MESSAGE_TEXT } from './limits.ts';
 import {
@@ -26,6 +27,7 @@ export interface Interview {
 type Ask = Extract<Reply, { reply: 'ask' }>;
 type Check = Extract<Reply, { reply: 'check' }>;
 type Review = Extract<Reply, { reply: 'review' }>;
+type SumAsked = Extract<Reply, { reply: 'sum' }>;
 
 /** More choices than this are a list. */
 const MOST_BUTTONS = 10;
@@ -51,7 +53,16 @@ function screenParts(replies: readonly Reply[], interview: Interview, pictures: 
       return [...above, ...reviewParts(last, interview, said.length)];
     case 'rest':
       return [...above, text(asTyped(last.text)), ...restButtons(last.how, interview)];
+    case 'sum':
+      return [...above, ...sumParts(last, interview)];
+    case 'tally':
+      return [
+        ...above,
+        text(asTyped(wordTally(last.tally))),
+        ...answerButtons(last.buttons, 'outcome', interview),
+      ];
     case 'outcome':
+    case 'sum said':
     case undefined:
       return above;
     default:
@@ -61,7 +72,10 @@ function screenParts(replies: readonly Reply[], interview: Interview, pictures: 
 
 /** What was understood, refused or explained. */
 export function saidText(replies: readonly Reply[]): string {
-  const lines = replies.flatMap((reply) => (reply.reply === 'say' ? [wordSaid(reply)] : []));
+  const lines = replies.flatMap((reply) => {
+    if (reply.reply === 'sum said') return [asTyped(sumSaid(reply.sum, reply.said))];
+    return reply.reply === 'say' ? [wordSaid(reply)] : [];
+  });
   return atMost(lines.join('\n'), SAID);
 }
 
@@ -88,12 +102,16 @@ export function questionShown(replies: readonly Reply[]): string | undefined {
   switch (last?.reply) {
     case 'ask':
     case 'check':
+    case 'sum':
       return last.question;
     case 'review':
     case 'outcome':
       return last.reply;
+    case 'tally':
+      return 'outcome';
     case 'rest':
       return last.how === 'cancelled' ? 'cancelled' : undefined;
+    case 'sum said':
     case undefined:
       return undefined;
     default:
@@ -116,6 +134,18 @@ function askParts(ask: Ask, interview: Interview) {
     ...buttons([type, ...help("I don't know"), ...help('back')]),
     ...buttons([...help('why'), ...help('how'), ...help('lesson'), ...help('pause')]),
     moreList(session, ask.question),
+  ];
+}
+
+/** A sum that she works herself: she types its figure, or asks for help. */
+function sumParts({ sum, progress, example, help, question }: SumAsked, interview: Interview) {
+  const { session, title, typing: heard } = interview;
+  return [
+    text(`-# ${asTyped(title)} · ${wordProgress(progress, 'sum')}`),
+    text(bold(sumQuestion(sum))),
+    text(`-# For example: ${asTyped(example)}${heard ? '. You may simply write it here.' : ''}`),
+    ...buttons([{ ...typing(session, question), style: 'first' }]),
+    ...answerButtons(help, question, interview),
   ];
 }
 
@@ -235,8 +265,8 @@ function restButtons(how: 'paused' | 'cancelled', { session }: Interview) {
     : buttons([{ label: 'Start over', id: makeId('answer', session, 'cancelled', 'start over') }]);
 }
 
-export function wordProgress({ number, toGo }: Progress): string {
-  return `question ${number}, ${toGo === 0 ? 'the last one as things stand' : `about ${toGo} to go`}`;
+export function wordProgress({ number, toGo }: Progress, what = 'question'): string {
+  return `${what} ${number}, ${toGo === 0 ? 'the last one as things stand' : `about ${toGo} to go`}`;
 }
 
 function bold(said: string): string {

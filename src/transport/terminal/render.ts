@@ -1,5 +1,6 @@
 /** Replies as paragraphs of text, for a window and for a pipe alike. What a colour says is also said in words. */
 import type { Button, Progress, Reply } from '../../dialogue/message.ts';
+import { sumQuestion, sumSaid, wordTally } from '../../present/sum-text.ts';
 import type { Wording } from '../contract.ts';
 import { wrap } from './wrap.ts';
 
@@ -31,6 +32,15 @@ export function render(reply: Reply, wording: Wording): Paragraph[] {
       ];
     case 'outcome':
       return [paragraph(wording(reply.outcome, reply.workings === true).trimEnd())];
+    case 'sum':
+      return [
+        paragraph(wordProgress(reply.progress, 'Sum'), 'quiet'),
+        paragraph(sumQuestion(reply.sum), 'title'),
+      ];
+    case 'sum said':
+      return [paragraph(sumSaid(reply.sum, reply.said))];
+    case 'tally':
+      return [paragraph(wordTally(reply.tally))];
     case 'rest':
       return [paragraph(reply.text)];
     default:
@@ -52,8 +62,8 @@ function say(tone: Extract<Reply, { reply: 'say' }>['tone'], text: string): Para
   }
 }
 
-export function wordProgress({ number, toGo }: Progress): string {
-  return `Question ${number}, ${toGo === 0 ? 'the last one as things stand' : `about ${toGo} to go`}`;
+export function wordProgress({ number, toGo }: Progress, what = 'Question'): string {
+  return `${what} ${number}, ${toGo === 0 ? 'the last one as things stand' : `about ${toGo} to go`}`;
 }
 
 /** A choice with where it comes from. */

@@ -51,8 +51,15 @@ export function screenOf(replies: readonly Reply[]): Screen {
       const drawn = plan === null ? [] : PLAN_BUTTONS;
       return { ...NOTHING, to: 'outcome', plan, buttons: [...last.buttons, ...drawn, ANOTHER, LEAVE] };
     }
+    case 'sum': {
+      const { question: to, example, help: buttons } = last;
+      return { ...NOTHING, to, buttons, example, commands: ['help'] };
+    }
+    case 'tally':
+      return { ...NOTHING, to: 'outcome', buttons: [...last.buttons, ANOTHER, LEAVE] };
     case 'rest':
       return { ...NOTHING, buttons: [START_OVER, ANOTHER, LEAVE] };
+    case 'sum said':
     case undefined:
       return NOTHING;
     default:
