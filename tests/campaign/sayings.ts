@@ -149,9 +149,11 @@ export function nextSaid(screen: Reply, temper: number, { whole, often, one }: C
   return sensible(screen, often(0.5) ? whole(12) : 0);
 }
 
-/** A button of the screen, or an answer like its example. */
+/** A button of the screen, or an answer like its example. Sums that she works herself are left. */
 export function sensible(screen: Reply, which: number): Message {
   const buttons = buttonsOf(screen);
+  if (screen.reply === 'sum' && which === 0) return { text: 'stop', to: screen.question };
+  if (screen.reply === 'tally' && which === 0) return { text: 'plan' };
   const pressed = which === 0 ? undefined : buttons[(which - 1) % Math.max(1, buttons.length)];
   if (screen.reply === 'ask') {
     const text = pressed?.send ?? screen.example;
@@ -161,6 +163,7 @@ export function sensible(screen: Reply, which: number): Message {
 }
 
 export function buttonsOf(screen: Reply): readonly Button[] {
+  if (screen.reply === 'sum') return screen.help;
   return 'buttons' in screen ? screen.buttons : [];
 }
 

@@ -102,7 +102,7 @@ export class Walk {
   /** Taken up again from what is stored, it stands where it stood. */
   private resume(): void {
     const stored: Session = JSON.parse(JSON.stringify(this.session));
-    if (this.screen.reply === 'outcome' || this.screen.reply === 'rest') return;
+    if (['outcome', 'tally', 'rest'].includes(this.screen.reply)) return;
     check(
       JSON.stringify(show(this.flow, stored).at(-1)) === JSON.stringify(this.screen),
       'taken up again it stands elsewhere',
