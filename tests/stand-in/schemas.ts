@@ -21,6 +21,17 @@ export function openApiPath(): string | undefined {
   return process.env.EASEWRIGHT_OPENAPI;
 }
 
+const READ = new Map<string, Schemas>();
+
+/** The schemas of a description, read once. */
+export function schemasIn(path: string): Schemas {
+  const known = READ.get(path);
+  if (known) return known;
+  const fresh = new Schemas(path);
+  READ.set(path, fresh);
+  return fresh;
+}
+
 /** Formats of the description that say nothing about the text itself. */
 const OPEN_FORMATS = ['int32', 'int64', 'double', 'snowflake', 'nonce', 'uri', 'date-time'];
 

@@ -11,7 +11,7 @@ import { register, restFor } from '../../../src/transport/discord/registering.ts
 import { WHOLE } from '../../dialogue/whole.ts';
 import { chance } from '../../stand-in/chance.ts';
 import { type StandIn, startStandIn } from '../../stand-in/stand-in.ts';
-import { flows, planFile, typedBy } from './circle.ts';
+import { flows, nothingForbidden, planFile, typedBy } from './circle.ts';
 import { Knitter } from './knitter.ts';
 import { environmentFor, letIn, type Program, start } from './program.ts';
 
@@ -74,7 +74,7 @@ export async function killAgainAndAgain({ times, seed, people, longestLife }: Ki
     await goOn(standIn, data, knitters);
     for (const knitter of knitters) met.keptUnseen += held(kept, knitter);
     met.answers = knitters.reduce((sum, { taken }) => sum + taken.length, met.plans * WHOLE.length);
-    expect(standIn.record.violations).toEqual([]);
+    nothingForbidden({ standIn });
     return met;
   } finally {
     kept.close();

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { openKept } from '../../../src/discord.ts';
 import { readHealth } from '../../../src/transport/discord/health.ts';
 import { type StandIn, startStandIn } from '../../stand-in/stand-in.ts';
-import { command, press, questionOf, sessionOf, type } from './circle.ts';
+import { command, nothingForbidden, press, questionOf, sessionOf, type } from './circle.ts';
 import { type Environment, environmentFor, letIn, run, start } from './program.ts';
 
 let standIn: StandIn;
@@ -21,7 +21,7 @@ beforeAll(async () => {
   environment = environmentFor(standIn, data);
 });
 afterAll(async () => {
-  expect(standIn.record.violations).toEqual([]);
+  nothingForbidden({ standIn });
   await standIn.close();
   rmSync(data, { recursive: true, force: true });
 });
