@@ -10,7 +10,7 @@ import {
 import { type Beyond, chooseSize, type RankedSize } from '../fit/size.ts';
 import { say, step } from '../fit/steps.ts';
 import { type FrontExtra, targetsFor } from '../fit/targets.ts';
-import { quantity, type WorkingLine } from '../fit/working.ts';
+import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import { bodyKnown, fitOf } from './body-known.ts';
 import { type Ledger, ledger, take } from './ledger.ts';
@@ -42,7 +42,7 @@ export function sizePart(book: Ledger): { part: Part; summary: Phrase[] } | unde
   const shown = [followed, ...choice.ranking.filter((s) => s !== followed)].slice(0, SHOWN);
   const instead: Instruction[] = [
     say(phrase('do: follow the size', { size: followed.label })),
-    { do: 'compare sizes', sizes: shown.map(compared) },
+    { do: 'compare sizes', sizes: shown.map((s) => compared(s, priceShown(s).result.value)) },
   ];
   const notes = [
     ...(followed === choice.best
@@ -55,6 +55,8 @@ export function sizePart(book: Ledger): { part: Part; summary: Phrase[] } | unde
   const workings = shown.flatMap((s) => [
     ...s.reasons.flatMap((r) => [...r.target.workings, ...r.workings]),
     ...s.workings,
+    inTenths(s),
+    priceShown(s),
   ]);
   return {
     summary: [sizeSummary(followed)],
@@ -72,7 +74,25 @@ export function sizePart(book: Ledger): { part: Part; summary: Phrase[] } | unde
   };
 }
 
-function compared({ label, price, reasons }: RankedSize): ComparedSize {
+/** Prices are shown to a tenth. */
+function inTenths({ label, price }: RankedSize): WorkingLine {
+  const given = { a: quantity(`price of size ${label}`, price, 'ratio') };
+  return workOut(`price of size ${label} in tenths`, '10 * a', given, {
+    unit: 'ratio',
+    rounding: { to: 'whole' },
+  });
+}
+
+function priceShown(size: RankedSize): WorkingLine {
+  return workOut(
+    `price of size ${size.label} as shown`,
+    'a / 10',
+    { a: inTenths(size).result },
+    { unit: 'ratio' },
+  );
+}
+
+function compared({ label, reasons }: RankedSize, price: number): ComparedSize {
   return {
     label,
     price,
