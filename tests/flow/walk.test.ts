@@ -5,7 +5,8 @@ import { adjacencyMapToArray, getAdjacencyMap } from 'xstate/graph';
 import { hear } from '../../src/dialogue/hear.ts';
 import type { Answer, Answers } from '../../src/flow/answer.ts';
 import type { CompiledFlow, InterviewEvent, Stop } from '../../src/flow/compile.ts';
-import { leaves, subject } from '../../src/flow/condition.ts';
+import { holds, leaves, subject } from '../../src/flow/condition.ts';
+import type { Condition } from '../../src/flow/schema.ts';
 import { loadFlows } from '../../src/library.ts';
 
 const flows = [...loadFlows().values()];
@@ -41,29 +42,46 @@ function answersTo(flow: CompiledFlow, stop: Stop, answers: Answers): Answer[] {
 }
 
 /**
- * What later states hang on: the answers to the questions that conditions look at, which others are answered at all, and
- * whether any of them is unknown with nothing to stand in.
+ * What later states hang on: which questions may still be asked, as far as the answers tell, and whether any answer is
+ * unknown with nothing to stand in.
  */
-function telling(flow: CompiledFlow, answers: Answers): string {
+function telling(flow: CompiledFlow, answers: Answers, at: unknown): string {
   const waits = flow.stops.some((s) => 'waits' in s.question.unknown && answers[s.id]?.given === 'unknown');
-  const rests = new Set(flow.stops.flatMap((s) => (s.when === undefined ? [] : leaves(s.when).map(subject))));
-  return flow.stops
-    .map(({ id }) => {
-      const answer = answers[id];
-      if (answer === undefined) return '-';
-      if (!rests.has(id)) return 'x';
-      return answer.given !== 'value'
-        ? '?'
-        : JSON.stringify(
-            'choice' in answer.value
-              ? answer.value.choice
-              : 'choices' in answer.value
-                ? answer.value.choices
-                : 'x',
-          );
-    })
-    .join(' ')
-    .concat(waits ? ' waits' : '');
+  const now = flow.stops.findIndex((s) => s.state === at);
+  if (now < 0) return waits ? 'waits' : '';
+  const ahead = flow.stops.slice(now);
+  const open = new Set(ahead.map((s) => s.id).filter((id) => answers[id] === undefined));
+  const left = ahead.map((s) =>
+    answers[s.id] !== undefined ? 'x' : s.when === undefined ? '' : leftOf(s.when, { flow, answers, open }),
+  );
+  return `${left.map((c) => (typeof c === 'boolean' ? Number(c) : c)).join(' ')}${waits ? ' waits' : ''}`;
+}
+
+interface Known {
+  readonly flow: CompiledFlow;
+  readonly answers: Answers;
+  readonly open: ReadonlySet<string>;
+}
+
+/** Whether a condition holds, or what of it hangs on questions that are still to come. */
+function leftOf(condition: Condition, known: Known): boolean | string {
+  if ('not' in condition) {
+    const inner = leftOf(condition.not, known);
+    return typeof inner === 'boolean' ? !inner : `not(${inner})`;
+  }
+  if ('all' in condition || 'any' in condition) {
+    const all = 'all' in condition;
+    const parts = ('all' in condition ? condition.all : condition.any).map((c) => leftOf(c, known));
+    if (parts.includes(!all)) return !all;
+    const rest = parts.filter((part) => typeof part === 'string');
+    return rest.length === 0 ? all : `${all ? 'all' : 'any'}(${rest.join()})`;
+  }
+  const { flow, answers, open } = known;
+  if (open.has(subject(condition))) return JSON.stringify(condition);
+  return holds(condition, answers, (id) => {
+    const question = flow.questions.get(id);
+    return question && flow.standIn(question, answers)?.value;
+  });
 }
 
 function eventsAt(
@@ -86,7 +104,8 @@ function walk(flow: CompiledFlow) {
   const map = getAdjacencyMap(flow.machine, {
     fromState: start,
     events: (state) => eventsAt(flow, state as never),
-    serializeState: (state) => `${JSON.stringify(state.value)} ${telling(flow, state.context.answers)}`,
+    serializeState: (state) =>
+      `${JSON.stringify(state.value)} ${telling(flow, state.context.answers, state.value)}`,
     limit: 200_000,
   });
   return adjacencyMapToArray(map);
@@ -118,7 +137,7 @@ describe.each(flows.map((flow) => ({ id: flow.file.id, flow })))('the flow $id, 
     const ends = new Set<unknown>(['plan', 'cannot', 'cancelled']);
     const next = new Map<string, Set<string>>();
     const key = (s: { value: unknown; context: { answers: Answers } }) =>
-      `${JSON.stringify(s.value)} ${telling(flow, s.context.answers)}`;
+      `${JSON.stringify(s.value)} ${telling(flow, s.context.answers, s.value)}`;
     const back = new Map<string, Set<string>>();
     const good: string[] = [];
     for (const { state, nextState } of steps) {
@@ -155,8 +174,22 @@ describe.each(flows.map((flow) => ({ id: flow.file.id, flow })))('the flow $id, 
   });
 });
 
-/** A question that stands at several stops of a flow is asked at the first whose condition holds; one reached stop is enough. */
+/** Questions of a chapter that the whole way never asks, since its other answers tell. */
+const TOLD_BY_OTHERS: readonly string[] = [
+  'armhole_top',
+  'hem_middle',
+  'neck_after',
+  'neck_base',
+  'neck_how',
+  'neck_middle',
+];
+
+/**
+ * A question that stands at several stops of a flow is asked at the first whose condition holds; one reached stop is
+ * enough. A chapter within the whole way leaves out what is told otherwise.
+ */
 function otherwiseAsked(flow: CompiledFlow, stop: Stop, reached: ReadonlySet<unknown>): boolean {
+  if (flow.file.id === 'whole' && TOLD_BY_OTHERS.includes(stop.id)) return true;
   return flow.stops.some((s) => s !== stop && s.id === stop.id && reached.has(s.state));
 }
 
