@@ -1,12 +1,12 @@
 /** The alterations, asked of the engine with the figures that were answered. */
-import { type BodyCannot, shapeBody } from '../fit/body-shaping.ts';
+import { type BodyCannot, type BodyShaping, shapeBody } from '../fit/body-shaping.ts';
 import { bodyPart } from '../fit/body-steps.ts';
 import { easedWidth, easeLine } from '../fit/ease.ts';
 import { type Cannot, type Part, phrase } from '../fit/plan.ts';
-import { type SleeveCannot, shapeSleeve } from '../fit/sleeve.ts';
-import { sleevePart } from '../fit/sleeve-steps.ts';
+import { type SleeveCannot, type SleeveShaping, shapeSleeve } from '../fit/sleeve.ts';
+import { type SleeveWidths, sleevePart } from '../fit/sleeve-steps.ts';
 import { type Cm, cm } from '../fit/units.ts';
-import { quantity, workOut } from '../fit/working.ts';
+import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import { fitOf } from './body-known.ts';
 import { capFor } from './cap-of.ts';
 import { bodyFigures, sleeveFigures } from './figures.ts';
@@ -19,6 +19,20 @@ export type Altered = Part | CannotAlter | undefined;
 export type CannotAlter = Omit<Cannot, 'unit'>;
 
 export function sleeveAltered(book: Ledger): Altered {
+  const made = sleeveShaped(book);
+  if (made === undefined || 'kind' in made) return made;
+  const { shaped, widths } = made;
+  const cap = shaped.topDifference === null ? undefined : capFor(book, shaped.counts.upperArm);
+  return sleevePart(shaped, widths, cap);
+}
+
+export interface ShapedSleeve {
+  readonly shaped: SleeveShaping;
+  readonly widths: SleeveWidths;
+}
+
+/** Undefined where figures are missing; they are entered as waiting. */
+export function sleeveShaped(book: Ledger): ShapedSleeve | CannotAlter | undefined {
   const figures = sleeveFigures(book);
   const length = takeLength(book, 'sleeve_length');
   const upperArm = takeLength(book, 'upper_arm');
@@ -40,14 +54,28 @@ export function sleeveAltered(book: Ledger): Altered {
     length,
     cuffRepeat: { multiple: 2, plus: 0 },
   });
-  if (shaped.kind === 'cannot') return cannot(shaped);
-  const cap = shaped.topDifference === null ? undefined : capFor(book, shaped.counts.upperArm);
-  return sleevePart(shaped, { wrist: hand, upperArm: arm }, cap);
+  return shaped.kind === 'cannot' ? cannot(shaped) : { shaped, widths: { wrist: hand, upperArm: arm } };
 }
 
 export function bodyAltered(book: Ledger, wish: { readonly waist: boolean }): Altered {
+  const made = bodyShaped(book, { length: true, ...wish });
+  if (made === undefined || 'kind' in made) return made;
+  return bodyPart(made.shaped, made.waist);
+}
+
+export interface ShapedBody {
+  readonly shaped: BodyShaping;
+  /** How the waist's finished width came about. */
+  readonly waist: WorkingLine | null;
+}
+
+/** Where its length is not to change, it is the pattern's. Undefined where figures are missing. */
+export function bodyShaped(
+  book: Ledger,
+  wish: { readonly length: boolean; readonly waist: boolean },
+): ShapedBody | CannotAlter | undefined {
   const figures = bodyFigures(book);
-  const length = takeLength(book, 'body_length');
+  const length = wish.length ? takeLength(book, 'body_length') : figures?.length;
   const waist = wish.waist ? waistWanted(book) : null;
   if (figures === undefined || length === undefined || waist === undefined) return undefined;
   const gauge = ownGauge(book, figures.worked);
@@ -61,7 +89,7 @@ export function bodyAltered(book: Ledger, wish: { readonly waist: boolean }): Al
     waist: waist && { around: cm(waist.eased.result.value), belowUnderarm: waist.belowUnderarm },
     hip: null,
   });
-  return shaped.kind === 'cannot' ? cannot(shaped) : bodyPart(shaped, waist?.eased ?? null);
+  return shaped.kind === 'cannot' ? cannot(shaped) : { shaped, waist: waist?.eased ?? null };
 }
 
 function waistWanted(book: Ledger) {

@@ -4,37 +4,54 @@ import { type ArmholePlan, armholePart } from '../fit/armhole-steps.ts';
 import { easedWidth } from '../fit/ease.ts';
 import { ANY_COUNT } from '../fit/gauge.ts';
 import { type Outcome, phrase } from '../fit/plan.ts';
-import { type Cm, cm } from '../fit/units.ts';
+import { type Cm, cm, type Rows, rows, type Stitches } from '../fit/units.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
 import { fitOf } from './body-known.ts';
 import { SEAM_STITCHES } from './figures.ts';
-import { type Ledger, ledger, take, takeChoice, takeLength, takeStitches, waitFor } from './ledger.ts';
+import { type Ledger, ledger, take, takeChoice, takeLength, waitFor } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
 import { ownGauge } from './own-gauge.ts';
 import { SUGGESTIONS } from './suggestions.ts';
+import { backOf, boundOffOf, constructionOf, countOf, lengthOf } from './upper-figures.ts';
 
 export function armholeResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
   return outcomeOf(book, armholeAltered(book), [phrase('summary: armhole')]);
 }
 
-export function armholeAltered(book: Ledger): Altered {
-  const drop = takeChoice(book, 'armhole_top') === 'drop';
-  const [printed, wanted] = [takeLength(book, 'p_armhole'), takeLength(book, 'armhole_wanted')];
+/** What other changes to the garment bring to its armholes; undefined where the pattern's own holds. */
+export interface ArmholeBeside {
+  readonly upperArm?: Stitches;
+  readonly neckDepth?: Cm;
+  /** Rows at the top of the back that the short rows of its neck take. */
+  readonly kept?: Rows;
+}
+
+export function armholeAltered(book: Ledger, beside: ArmholeBeside = {}): Altered {
+  const found = armholeChanged(book, beside);
+  return found && armholePart(found.change, found.plan);
+}
+
+/** Undefined where figures are missing; they are entered as waiting. */
+export function armholeChanged(book: Ledger, beside: ArmholeBeside) {
+  const drop = takeChoice(book, 'armhole_top') === 'drop' || constructionOf(book) === 'drop shoulder';
+  const printed = lengthOf(book, 'p_armhole', (size) => size.finished['armhole depth']);
+  const wanted = takeLength(book, 'armhole_wanted');
   if (wanted === undefined) waitFor(book, 'armhole_wanted', 'The armhole waits for it.');
-  const neck = takeLength(book, 'p_neck_depth');
+  const neck = beside.neckDepth ?? lengthOf(book, 'p_neck_depth', (size) => size.neckDepth);
   const gauge = ownGauge(book, 'flat');
   if (printed === undefined || wanted === undefined || gauge === undefined) return undefined;
-  const ask = drop ? dropAsk(book, printed) : setInAsk(book, printed);
+  const ask = drop ? dropAsk(book, printed) : setInAsk(book, printed, beside);
   if (ask === undefined) return undefined;
   const plan: ArmholePlan = {
     gauge,
     edge: SEAM_STITCHES,
     printed,
     neckKnown: neck !== undefined,
+    kept: beside.kept ?? rows(0),
   };
-  return armholePart(changed(ask, wanted, neck ?? cm(0)), plan);
+  return { change: changed(ask, wanted, neck ?? cm(0)), plan };
 }
 
 /** Where the usual shape does not fit the pattern's own depth, the new depth stands by itself. */
@@ -48,10 +65,11 @@ function changed(ask: SetInAsk | DropAsk, to: Cm, neck: Cm) {
 }
 
 /** Front and back alike, shaped in the usual way from the pattern's counts. */
-function setInAsk(book: Ledger, depth: Cm): SetInAsk | undefined {
+function setInAsk(book: Ledger, depth: Cm, beside: ArmholeBeside): SetInAsk | undefined {
   const gauge = ownGauge(book, 'flat');
-  const [bust, crossBack] = [takeStitches(book, 'p_back'), takeStitches(book, 'p_cross')];
-  const [bindOff, upperArm] = [takeStitches(book, 'p_bind_off'), takeStitches(book, 'p_upper_arm')];
+  const [bust, crossBack] = [backOf(book), countOf(book, 'p_cross', 'cross back')];
+  const bindOff = boundOffOf(book);
+  const upperArm = beside.upperArm ?? countOf(book, 'p_upper_arm', 'upper arm');
   if (gauge === undefined || bust === undefined || crossBack === undefined || upperArm === undefined)
     return undefined;
   const one = { bust, crossBack, depth, gauge, ...(bindOff === undefined ? {} : { bindOffs: [bindOff] }) };

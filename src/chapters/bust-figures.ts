@@ -7,9 +7,10 @@ import { widthLine } from '../fit/steps.ts';
 import { STANDARD_BUST_DIFFERENCE } from '../fit/tables/fit-ease.ts';
 import { type Cm, cm, inches, type Stitches } from '../fit/units.ts';
 import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
-import { type Made, madeOf, SEAM_STITCHES } from './figures.ts';
-import { type Ledger, takeChoice, takeLength, takeStitches } from './ledger.ts';
+import { type Made, SEAM_STITCHES } from './figures.ts';
+import { type Ledger, takeChoice, takeLength } from './ledger.ts';
 import { ownGauge } from './own-gauge.ts';
+import { bodyMade, countOf } from './upper-figures.ts';
 
 export interface BustFigures {
   readonly made: Made;
@@ -25,8 +26,8 @@ export interface BustFigures {
 
 /** Undefined where figures are missing; they are entered as waiting. */
 export function bustFigures(book: Ledger): BustFigures | undefined {
-  const made = madeOf(takeChoice(book, 'body_made'));
-  const needle = takeStitches(book, 'p_bust');
+  const made = bodyMade(book);
+  const needle = countOf(book, 'p_bust', 'bust');
   const bust = takeLength(book, 'bust');
   const upperBust = takeLength(book, 'upper_bust');
   const fabric = takeChoice(book, 'bust_fabric') === 'patterned' ? 'patterned' : 'plain';

@@ -4,14 +4,14 @@ import { advicePart, dartPart } from '../fit/bust-steps.ts';
 import { rowAt } from '../fit/heights.ts';
 import { type Outcome, type Part, phrase, type Step } from '../fit/plan.ts';
 import { step } from '../fit/steps.ts';
-import { type Cm, stitches } from '../fit/units.ts';
+import { type Cm, cm, type Stitches, stitches } from '../fit/units.ts';
 import { type FrontDarts, type FrontDartsAsk, frontDarts } from '../fit/vertical-dart-steps.ts';
 import type { Impossible } from '../fit/ways.ts';
 import { ratesOf } from '../fit/wedge-base.ts';
 import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
-import { type BustFigures, bustFigures } from './bust-figures.ts';
+import { type BustFigures, bustFigures, moreForTheFront } from './bust-figures.ts';
 import { type Ledger, ledger, takeChoice, takeLength, waitFor } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
 import { SUGGESTIONS } from './suggestions.ts';
@@ -32,26 +32,62 @@ const CHOICES: Readonly<Record<string, Chosen>> = {
 type Chosen = BustShaping | 'front stitches';
 
 export function bustAltered(book: Ledger): Altered {
+  const found = bustShapings(book);
+  if (found === undefined) return undefined;
+  const { advice, darts, dart, needle } = found;
+  const across = dart?.on(needle, 'before the front') ?? NO_DART;
+  if (darts === null || dart === null) {
+    if (darts?.kind === 'cannot') return darts;
+    if ('kind' in across) return across;
+  }
+  const middle = 'kind' in across ? [why(across)] : across.steps;
+  return partOf([...advice.steps, ...stepsOf(darts, 'before'), ...middle, ...stepsOf(darts, 'after')]);
+}
+
+/** What is planned for the bust, each shaping by itself; null where it was not chosen. */
+export interface BustShapings {
+  readonly advice: Part;
+  readonly made: BustFigures['made'];
+  /** Stitches at the bust, all round, or of the front alone in pieces. */
+  readonly needle: Stitches;
+  readonly darts: FrontDarts | Impossible | null;
+  /** Short rows on the stitches of the body, so many rows from the underarm. */
+  readonly dart: { readonly below: number; readonly on: DartOn } | null;
+}
+
+/** A round that begins before the front, for short rows alone; or before the back, where the whole body is told. */
+type DartOn = (needle: Stitches, begins: 'before the front' | 'before the back') => Part | Impossible;
+
+/** Undefined where figures are missing; they are entered as waiting. */
+export function bustShapings(book: Ledger): BustShapings | undefined {
   const known = bustFigures(book);
   const chosen = CHOICES[takeChoice(book, 'bust_shaping') ?? ''];
   if (known === undefined || chosen === undefined) return undefined;
+  const { made, needle } = known;
   const advice = advicePart(known.advice, known.figures, chosen);
-  if (chosen === 'none') return advice;
+  if (chosen === 'none') return { advice, made, needle, darts: null, dart: null };
   const below = takeLength(book, 'bust_below_underarm');
   const span = takeLength(book, 'bust_span');
   if (below === undefined || span === undefined) return undefined;
   const place = { below: rowAt('bust point', below, known.gauge), span };
-  const darts = chosen === 'short rows' ? NO_DARTS : verticalDarts(book, known, place, chosen);
+  const darts = chosen === 'short rows' ? null : verticalDarts(book, known, place, chosen);
   if (darts === undefined) return undefined;
-  const added = darts.kind === 'darts' ? darts.added : 0;
-  const dart = DARTED.has(chosen) ? shortRows(known, place, added) : NO_DART;
-  if (chosen !== 'both') {
-    if (darts.kind === 'cannot') return darts;
-    if ('kind' in dart) return dart;
-  }
-  const [before, after] = darts.kind === 'darts' ? [darts.before, darts.after] : [[why(darts)], []];
-  const middle = 'kind' in dart ? [why(dart)] : dart.steps;
-  return partOf([...advice.steps, ...before, ...middle, ...after]);
+  const added = darts?.kind === 'darts' ? darts.added : 0;
+  const on: DartOn = (all, begins) => shortRows(known, { needle: all, begins }, place, added);
+  return {
+    advice,
+    made,
+    needle,
+    darts,
+    dart: DARTED.has(chosen) ? { below: place.below.result.value, on } : null,
+  };
+}
+
+/** The steps of darts that run up and down, or why there can be none. */
+export function stepsOf(darts: BustShapings['darts'], part: 'before' | 'after'): readonly Step[] {
+  if (darts === null) return [];
+  if (darts.kind === 'darts') return darts[part];
+  return part === 'before' ? [why(darts)] : [];
 }
 
 const DARTED: ReadonlySet<Chosen> = new Set(['short rows', 'both']);
@@ -67,7 +103,6 @@ interface BustPlace {
   readonly span: Cm;
 }
 
-const NO_DARTS: FrontDarts = { kind: 'darts', before: [], after: [], added: 0 };
 const NO_DART = partOf([]);
 
 function partOf(steps: readonly Step[]): Part {
@@ -82,8 +117,8 @@ function verticalDarts(
   chosen: Chosen,
 ): FrontDarts | Impossible | undefined {
   const { made, gauge } = known;
-  const width = takeLength(book, 'bust_extra');
-  const above = chosen === 'front stitches' ? null : takeLength(book, 'bust_above_waist');
+  const width = moreWidth(book, known);
+  const above = chosen === 'front stitches' ? null : aboveWaist(book);
   if (width === undefined) waitFor(book, 'bust_extra', 'The width of the front waits for it.');
   if (width === undefined || above === undefined) return undefined;
   const toWaist = above === null ? null : rowAt('waist, from the bust point', above, gauge);
@@ -91,7 +126,7 @@ function verticalDarts(
   const ask: FrontDartsAsk = {
     extra: { from: 'width', width },
     gauge: ratesOf(gauge),
-    front: frontOf(known).front,
+    front: frontOf(made, known.needle).front,
     bustSpan: span,
     perRow: 4,
     carriers: made.worked === 'flat' ? 'odd rows' : 'every row',
@@ -103,9 +138,29 @@ function verticalDarts(
   return frontDarts(ask, gauge);
 }
 
-function shortRows(known: BustFigures, { below, span }: BustPlace, added: number): Part | Impossible {
-  const { made, gauge, needle, depth } = known;
-  const { front, workings } = frontOf(known);
+/** Where it was not asked, what the full bust has beyond the upper bust and what patterns allow. */
+function moreWidth(book: Ledger, { bust, upperBust }: BustFigures): Cm | undefined {
+  const asked = book.sheet.answers.bust_extra !== undefined;
+  return asked ? takeLength(book, 'bust_extra') : moreForTheFront(bust, upperBust);
+}
+
+/** Where the waist's height was asked for, the bust point's height above it follows. */
+function aboveWaist(book: Ledger): Cm | undefined {
+  const asked = takeLength(book, 'bust_above_waist');
+  const waist = takeLength(book, 'underarm_to_waist');
+  const below = takeLength(book, 'bust_below_underarm');
+  if (asked !== undefined || waist === undefined || below === undefined) return asked;
+  return cm(Math.max(0, waist - below));
+}
+
+function shortRows(
+  known: BustFigures,
+  { needle, begins }: { readonly needle: Stitches; readonly begins: Parameters<DartOn>[1] },
+  { below, span }: BustPlace,
+  added: number,
+): Part | Impossible {
+  const { made, gauge, depth } = known;
+  const { front, workings } = frontOf(made, needle);
   const wide = stitches(front + added);
   const all = workOut(
     'stitches on the needle at the bust',
@@ -119,14 +174,17 @@ function shortRows(known: BustFigures, { below, span }: BustPlace, added: number
     gauge: ratesOf(gauge),
     sides: 'both',
     needle: stitches(all.result.value),
-    front: { start: 0, stitches: wide },
+    front: {
+      start: made.worked === 'round' && begins === 'before the back' ? needle - front : 0,
+      stitches: wide,
+    },
     bustSpan: span,
   } as const;
   return dartPart(ask, gauge, below, [...workings, all]);
 }
 
 /** In the round the front is half of all; an odd stitch goes to the back. */
-function frontOf({ made, needle }: BustFigures) {
+function frontOf(made: BustFigures['made'], needle: Stitches) {
   if (made.worked === 'flat') return { front: needle, workings: [] };
   const half = workOut(
     'stitches of the front',

@@ -2,7 +2,6 @@
 import { checkingPart } from '../fit/checking-steps.ts';
 import { contradictions } from '../fit/contradictions.ts';
 import { type Outcome, phrase } from '../fit/plan.ts';
-import type { Construction } from '../fit/words.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import { edgeOf } from './figures.ts';
 import { ledger, take, takeChoice } from './ledger.ts';
@@ -10,14 +9,7 @@ import { missing, planOf } from './make-plan.ts';
 import { patternOf } from './pattern-of.ts';
 import { printedRows, type RowsAsked } from './printed-rows.ts';
 import { SUGGESTIONS } from './suggestions.ts';
-
-/** By the choices of the question 'checking_joined'. */
-const JOINED: Readonly<Record<string, Construction>> = {
-  set_in: 'set-in',
-  drop: 'drop shoulder',
-  raglan: 'raglan',
-  yoke: 'round yoke',
-};
+import { JOINED } from './upper-figures.ts';
 
 const ROWS: RowsAsked = {
   counts: [

@@ -1,16 +1,18 @@
 /** The front-neck chapter: shaped on the front, or lowered by short rows at the back of a yoke. */
 
-import { neckPart } from '../fit/neck-steps.ts';
+import type { NeckAsk } from '../fit/neck.ts';
+import { neckPart, type PatternNeck } from '../fit/neck-steps.ts';
 import { type Outcome, phrase } from '../fit/plan.ts';
 import { type Cm, cm } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
-import { type Ledger, ledger, takeChoice, takeLength, takeStitches, waitFor } from './ledger.ts';
+import { type Ledger, ledger, takeChoice, takeLength, waitFor } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
 import { neckWedgeAltered } from './neck-wedges.ts';
 import { ownGauge } from './own-gauge.ts';
 import { SUGGESTIONS } from './suggestions.ts';
+import { countOf, lengthOf } from './upper-figures.ts';
 
 export function frontNeckResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
@@ -32,9 +34,23 @@ export function frontNeckResult(sheet: Sheet): Outcome {
 
 /** The front is knitted back and forth where its neck is shaped. */
 function shapedNeck(book: Ledger): Altered {
-  const across = takeStitches(book, 'p_cross');
+  const asked = neckAsked(book);
+  return asked && neckPart(asked.ask, asked.pattern, null);
+}
+
+export interface NeckAsked {
+  readonly ask: NeckAsk;
+  readonly pattern: PatternNeck;
+}
+
+/** Undefined where figures are missing; they are entered as waiting. */
+export function neckAsked(book: Ledger): NeckAsked | undefined {
+  const across = countOf(book, 'p_cross', 'cross back');
   const [width, depth] = [takeLength(book, 'neck_width'), takeLength(book, 'neck_depth')];
-  const theirs = { count: takeStitches(book, 'p_neck_stitches'), depth: takeLength(book, 'p_neck_depth') };
+  const theirs = {
+    count: countOf(book, 'p_neck_stitches', 'back neck'),
+    depth: lengthOf(book, 'p_neck_depth', (size) => size.neckDepth),
+  };
   const gauge = ownGauge(book, 'flat');
   if (width === undefined) waitFor(book, 'neck_width', 'The neck waits for it.');
   if (depth === undefined) waitFor(book, 'neck_depth', 'The neck waits for it.');
@@ -44,5 +60,5 @@ function shapedNeck(book: Ledger): Altered {
     theirs.count === undefined || theirs.depth === undefined
       ? null
       : { width: cm(theirs.count / gauge.stitches.perCm), depth: theirs.depth };
-  return neckPart({ stitches: across, width, depth, gauge }, pattern);
+  return { ask: { stitches: across, width, depth, gauge }, pattern };
 }

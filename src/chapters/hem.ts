@@ -2,17 +2,19 @@
 
 import { hemPart } from '../fit/hem-steps.ts';
 import type { HemAsk } from '../fit/hem-wedge.ts';
-import { type Outcome, phrase } from '../fit/plan.ts';
-import { rows, type Stitches, stitches } from '../fit/units.ts';
+import { type Outcome, type Part, phrase } from '../fit/plan.ts';
+import { type Cm, rows, type Stitches, stitches } from '../fit/units.ts';
+import type { Impossible } from '../fit/ways.ts';
 import { ratesOf } from '../fit/wedge-base.ts';
 import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
-import { type Made, madeOf } from './figures.ts';
-import { type Ledger, ledger, takeChoice, takeLength, takeStitches, waitFor } from './ledger.ts';
+import { type Made, sampleSize } from './figures.ts';
+import { type Ledger, ledger, takeChoice, takeLength, takeUsual, waitFor } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
 import { ownGauge } from './own-gauge.ts';
 import { SUGGESTIONS } from './suggestions.ts';
+import { bodyMade, countOf } from './upper-figures.ts';
 
 export function hemResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
@@ -22,13 +24,22 @@ export function hemResult(sheet: Sheet): Outcome {
 }
 
 export function hemAltered(book: Ledger): Altered {
-  const made = madeOf(takeChoice(book, 'body_made'));
-  const needle = takeStitches(book, 'p_hem_stitches');
+  const needle = countOf(book, 'p_hem_stitches', 'body cast-on');
   if (needle === undefined) waitFor(book, 'p_hem_stitches', 'The hem waits for it.');
-  const [depth, deep] = [takeLength(book, 'hem_drop'), takeLength(book, 'p_hem')];
-  const middle = takeLength(book, 'hem_middle');
+  const on = hemOn(book, 'alone');
+  return needle === undefined ? undefined : on?.(needle);
+}
+
+/** The short rows of the hem on so many stitches; undefined where figures are missing. */
+export function hemOn(
+  book: Ledger,
+  lies: 'alone' | 'in the body',
+): ((needle: Stitches) => Part | Impossible) | undefined {
+  const made = bodyMade(book);
+  const [depth, deep] = [takeLength(book, 'hem_drop'), edgingOf(book)];
+  const middle = takeUsual(book, 'hem_middle', 'length')?.cm;
   const gauge = made && ownGauge(book, made.worked);
-  if (made === undefined || gauge === undefined || needle === undefined) return undefined;
+  if (made === undefined || gauge === undefined) return undefined;
   if (depth === undefined || deep === undefined || middle === undefined) return undefined;
   const edging = workOut(
     'rows of the edging',
@@ -36,17 +47,24 @@ export function hemAltered(book: Ledger): Altered {
     { a: quantity('edging', deep, 'cm'), b: quantity('rows', gauge.rows.perCm, 'rows/cm') },
     { unit: 'rows', rounding: { to: made.worked === 'flat' ? 'even' : 'whole' } },
   );
-  const span = spanOf(made, needle, takeChoice(book, 'hem_over') === 'all_round');
-  const ask: HemAsk = {
-    ...made,
-    depth,
-    gauge: ratesOf(gauge),
-    edging: rows(edging.result.value),
-    needle,
-    over: span.over,
-    middle,
+  const round = takeChoice(book, 'hem_over') === 'all_round';
+  return (needle) => {
+    const span = spanOf(made, needle, round);
+    const ask: HemAsk = {
+      ...made,
+      depth,
+      gauge: ratesOf(gauge),
+      edging: rows(edging.result.value),
+      needle,
+      over: span.over,
+      middle,
+    };
+    return hemPart(ask, gauge, [edging, ...span.workings], lies);
   };
-  return hemPart(ask, gauge, [edging, ...span.workings]);
+}
+
+function edgingOf(book: Ledger): Cm | undefined {
+  return sampleSize(book)?.pattern.edging.hem ?? takeLength(book, 'p_hem');
 }
 
 /** In the round the back is half of all, counted from the side where it begins; an odd stitch goes to the front. */

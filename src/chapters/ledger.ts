@@ -41,6 +41,25 @@ export function take<K extends AnswerKind>(
     note(book.waiting, `${question.short}: ${question.unknown.waits}`);
     return undefined;
   }
+  return assumed(book, id, kind);
+}
+
+/** The same; and where the interview did not ask, since it can be worked out, what stands in. */
+export function takeUsual<K extends AnswerKind>(
+  book: Ledger,
+  id: string,
+  kind: K,
+): Extract<Value, { kind: K }> | undefined {
+  return book.sheet.answers[id] === undefined ? assumed(book, id, kind) : take(book, id, kind);
+}
+
+function assumed<K extends AnswerKind>(
+  book: Ledger,
+  id: string,
+  kind: K,
+): Extract<Value, { kind: K }> | undefined {
+  const question = book.sheet.questions.get(id);
+  if (question === undefined || 'waits' in question.unknown) return undefined;
   const stands = book.standIn(id);
   const value = stands === undefined ? undefined : ofKind(stands.value, kind);
   const used = stands === undefined ? 'nothing stands in' : `${shown(stands.value, book)} (${stands.from})`;

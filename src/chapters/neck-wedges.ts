@@ -1,13 +1,14 @@
 /** The neck by short rows: a back that is raised, or, seen from the other side, a front that is lowered. */
 import { neckWedgePart } from '../fit/neck-wedge-steps.ts';
 import { type Outcome, phrase } from '../fit/plan.ts';
-import { rows } from '../fit/units.ts';
+import { heightLine, plain } from '../fit/steps.ts';
+import { type Rows, rows, type Stitches } from '../fit/units.ts';
 import { ratesOf } from '../fit/wedge-base.ts';
 import { quantity, workOut } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
-import { madeOf } from './figures.ts';
-import { type Ledger, ledger, take, takeChoice, takeLength, takeStitches } from './ledger.ts';
+import { type Made, madeOf } from './figures.ts';
+import { type Ledger, ledger, take, takeChoice, takeLength, takeStitches, takeUsual } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
 import { ownGauge } from './own-gauge.ts';
 import { SUGGESTIONS } from './suggestions.ts';
@@ -19,17 +20,38 @@ export function backNeckResult(sheet: Sheet): Outcome {
   return outcomeOf(book, neckWedgeAltered(book, 'back neck raise'), [phrase('summary: back neck', gaps)]);
 }
 
+export type NeckPurpose = 'back neck raise' | 'lower front neck';
+
 /** The wedge at the back of a yoke, or of a back that is knitted flat. */
-export function neckWedgeAltered(book: Ledger, purpose: 'back neck raise' | 'lower front neck'): Altered {
-  const made = madeOf(takeChoice(book, 'body_made'));
+export function neckWedgeAltered(book: Ledger, purpose: NeckPurpose): Altered {
   const needle = takeStitches(book, 'neck_needle');
-  const depth = takeLength(book, purpose === 'back neck raise' ? 'neck_raise' : 'neck_lower');
-  const [base, middle] = [takeLength(book, 'neck_base'), takeLength(book, 'neck_middle')];
+  const made = madeOf(takeChoice(book, 'body_made'));
   const after = take(book, 'neck_after', 'rows')?.count;
-  const gauge = made && ownGauge(book, made.worked);
-  if (made === undefined || gauge === undefined || needle === undefined || depth === undefined)
+  if (made === undefined || needle === undefined || after === undefined) return undefined;
+  return neckWedgeOn(book, purpose, { made, needle, after: rows(after) });
+}
+
+/** Where the wedge lies: how the piece is knitted there, its stitches, the rows between wedge and neck edge. */
+export interface NeckWedgeOn {
+  readonly made: Made;
+  readonly needle: Stitches;
+  readonly after: Rows;
+}
+
+/** On a flat back that is knitted up, rows that are left before the neck edge are worked after the wedge. */
+export function neckWedgeOn(
+  book: Ledger,
+  purpose: NeckPurpose,
+  { made, needle, after }: NeckWedgeOn,
+): Altered {
+  const depth = takeLength(book, purpose === 'back neck raise' ? 'neck_raise' : 'neck_lower');
+  const [base, middle] = [
+    takeUsual(book, 'neck_base', 'length')?.cm,
+    takeUsual(book, 'neck_middle', 'length')?.cm,
+  ];
+  const gauge = ownGauge(book, made.worked);
+  if (gauge === undefined || depth === undefined || base === undefined || middle === undefined)
     return undefined;
-  if (base === undefined || middle === undefined || after === undefined) return undefined;
   const centre = workOut(
     'stitches from the edge to the centre of the back',
     'a / 2',
@@ -37,6 +59,8 @@ export function neckWedgeAltered(book: Ledger, purpose: 'back neck raise' | 'low
     { unit: 'stitches', rounding: { to: 'whole down' } },
   );
   const round = made.worked === 'round';
+  const left = made.direction === 'up' && !round ? after - 1 : 0;
+  const then = left > 0 ? [plain(left, needle, gauge)] : [];
   return neckWedgePart(
     {
       ...made,
@@ -47,9 +71,13 @@ export function neckWedgeAltered(book: Ledger, purpose: 'back neck raise' | 'low
       centre: round ? 0 : centre.result.value,
       base,
       middle,
-      after: rows(after),
+      after,
     },
     gauge,
-    round ? [] : [centre],
+    [
+      ...(round ? [] : [centre]),
+      ...(left > 0 ? [heightLine('height of the plain rows after them', left, gauge)] : []),
+    ],
+    then,
   );
 }

@@ -2,7 +2,7 @@
 import { type Outcome, phrase } from '../fit/plan.ts';
 import { type RaglanAsk, raglan } from '../fit/raglan.ts';
 import { raglanPart } from '../fit/raglan-steps.ts';
-import { cm, rows, type Stitches } from '../fit/units.ts';
+import { cm, rows, type Stitches, stitches } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
@@ -19,11 +19,15 @@ export function raglanResult(sheet: Sheet): Outcome {
   return outcomeOf(book, raglanAltered(book), [phrase('summary: raglan', gaps)]);
 }
 
-/** The front has as many stitches at the underarm as the back. Where no neck is asked for, the counts stand as they are. */
-export function raglanAltered(book: Ledger): Altered {
+/**
+ * The front has as many stitches at the underarm as the back. Where no neck is asked for, the counts stand
+ * as they are. `moreAtUpperArm`: by how much a sleeve differs from the pattern's.
+ */
+export function raglanAltered(book: Ledger, moreAtUpperArm = 0): Altered {
   const made = madeOf(takeChoice(book, 'body_made'));
   const depth = takeLength(book, 'yoke_depth');
-  const [body, sleeve] = [takeStitches(book, 'p_back_yoke'), takeStitches(book, 'p_sleeve_yoke')];
+  const [body, printed] = [takeStitches(book, 'p_back_yoke'), takeStitches(book, 'p_sleeve_yoke')];
+  const sleeve = printed === undefined ? undefined : stitches(printed + moreAtUpperArm);
   const necks = neckCounts(book);
   const wanted = takeLength(book, 'neck_around');
   const gauge = made && ownGauge(book, made.worked);

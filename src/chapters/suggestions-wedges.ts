@@ -1,13 +1,12 @@
 /** Likely answers and stand-ins of the chapters on written rows and short rows. */
 import { cm } from '../fit/units.ts';
 import { valueGiven } from '../flow/answer.ts';
-import type { Sheet } from '../flow/calculations.ts';
 import { bustFigures, moreForTheFront } from './bust-figures.ts';
-import { madeOf } from './figures.ts';
-import { ledger, takeChoice } from './ledger.ts';
+import { type Ledger, ledger } from './ledger.ts';
 import { ownGauge } from './own-gauge.ts';
 import { spreadCounts } from './spread-counts.ts';
 import { fixedChoice, fixedLength, lengthOn, type Suggest, type Suggestions, table } from './suggest.ts';
+import { bodyMade, constructionOf, countOf, neckNeedle } from './upper-figures.ts';
 
 /** `all` are the suggestions of every chapter, among which the stand-ins of other questions are looked up. */
 export const wedgeSuggestions = (all: () => Suggestions): Suggestions => ({
@@ -21,9 +20,9 @@ export const wedgeSuggestions = (all: () => Suggestions): Suggestions => ({
   'an inch': fixedLength(2.5, 1, 'a common amount'),
   'two inches': fixedLength(5, 2, 'a common amount'),
   'hem across the back': fixedChoice('back', 'the usual way'),
-  'third of the back': shareOf(all, 'p_hem_stitches', 1 / 3, 'a third of the back'),
-  'third of the needle': shareOf(all, 'neck_needle', 1 / 3, 'a third of the stitches', 'all'),
-  'two thirds of the needle': shareOf(all, 'neck_needle', 2 / 3, 'two thirds of the stitches', 'all'),
+  'third of the back': shareOf(all, backAtTheHem, 1 / 3, 'a third of the back'),
+  'third of the needle': shareOf(all, atTheNeck, 1 / 3, 'a third of the stitches'),
+  'two thirds of the needle': shareOf(all, atTheNeck, 2 / 3, 'two thirds of the stitches'),
   'shoulder by short rows': fixedChoice('short_rows', 'the smoother way'),
   'usual bust span': table('bust span'),
   'plain fabric': fixedChoice('plain', 'to be on the safe side'),
@@ -43,25 +42,34 @@ export const wedgeSuggestions = (all: () => Suggestions): Suggestions => ({
 /** Less than this more for the front is lost in any knitted fabric. */
 const LEAST_MORE = 0.5;
 
-/** The width of a share of a count; of half a count in the round where the back alone is meant. */
+/** The width of a share of so many stitches. */
 function shareOf(
   all: () => Suggestions,
-  question: string,
+  count: (book: Ledger) => number | undefined,
   share: number,
   from: string,
-  of: 'back' | 'all' = 'back',
 ): Suggest {
   return (sheet) => {
     const book = ledger(sheet, all());
-    const made = madeOf(takeChoice(book, 'body_made'));
+    const made = bodyMade(book);
     const gauge = made && ownGauge(book, made.worked);
-    const count = countOf(sheet, question);
-    if (gauge === undefined || count === undefined) return [];
-    const whole = of === 'back' && gauge.worked === 'round' ? count / 2 : count;
+    const whole = count(book);
+    if (gauge === undefined || whole === undefined) return [];
     return [lengthOn(sheet, cm((whole * share) / gauge.stitches.perCm), from)];
   };
 }
 
-function countOf(sheet: Sheet, question: string): number | undefined {
-  return valueGiven(sheet.answers, question, 'stitches')?.count;
+/** In the round the back is half of all. */
+function backAtTheHem(book: Ledger): number | undefined {
+  const hem = countOf(book, 'p_hem_stitches', 'body cast-on');
+  return hem === undefined || bodyMade(book)?.worked === 'flat' ? hem : hem / 2;
+}
+
+/** The back alone where sleeves are sewn to it, else all round. */
+function atTheNeck(book: Ledger): number | undefined {
+  const asked = valueGiven(book.sheet.answers, 'neck_needle', 'stitches')?.count;
+  const construction = constructionOf(book);
+  if (asked !== undefined) return asked;
+  if (construction === 'raglan' || construction === 'round yoke') return neckNeedle(book, construction);
+  return countOf(book, 'p_cross', 'cross back');
 }

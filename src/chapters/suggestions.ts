@@ -40,8 +40,8 @@ export const SUGGESTIONS: Suggestions = {
   'hem round': fixedChoice('up_round', 'a common way'),
   'cuff flat': fixedChoice('up_flat', 'a common way'),
   sample: fixedChoice('sample_round', 'our sample sweater'),
-  'all changes': () => [
-    { value: { kind: 'choices', choices: ['sleeve', 'length', 'waist'] }, from: 'all of them' },
+  'usual changes': () => [
+    { value: { kind: 'choices', choices: ['sleeve', 'length', 'waist'] }, from: 'the commonest changes' },
   ],
   'pattern gauge': (sheet) => {
     const given = valueGiven(sheet.answers, 'pattern_gauge', 'gauge');

@@ -1,7 +1,7 @@
 /** The yarn chapter: another yarn for the pattern's, a sweater from a swatch, or the rest of a ball. */
 import { type Outcome, phrase } from '../fit/plan.ts';
 import { quantity, workOut } from '../fit/working.ts';
-import { replaceBalls, USUAL_MARGIN, yarnFromSwatch } from '../fit/yarn.ts';
+import { type BallUnknown, replaceBalls, USUAL_MARGIN, type YarnNeed, yarnFromSwatch } from '../fit/yarn.ts';
 import { sweaterArea } from '../fit/yarn-garment.ts';
 import { rowsLeft } from '../fit/yarn-left.ts';
 import { rowsLeftPart, yarnPart } from '../fit/yarn-steps.ts';
@@ -25,28 +25,40 @@ export function yarnResult(sheet: Sheet): Outcome {
   }
 }
 
-function fromPattern(book: Ledger): Outcome {
+/** The balls of another yarn for those of the pattern; undefined where figures are missing. */
+export function needOfBalls(book: Ledger): YarnNeed | BallUnknown | undefined {
   const balls = take(book, 'yarn_balls', 'number')?.count;
   const theirs = take(book, 'yarn_band', 'yarn length')?.metres;
   const own = take(book, 'yarn_own_band', 'yarn length')?.metres;
-  if (balls === undefined || theirs === undefined || own === undefined) return missing(book);
-  const need = replaceBalls(balls, { metres: theirs }, { metres: own }, USUAL_MARGIN);
+  if (balls === undefined || theirs === undefined || own === undefined) return undefined;
+  return replaceBalls(balls, { metres: theirs }, { metres: own }, USUAL_MARGIN);
+}
+
+function fromPattern(book: Ledger): Outcome {
+  const need = needOfBalls(book);
+  if (need === undefined) return missing(book);
   return planOf(book, [phrase('summary: yarn')], [yarnPart(need, [], [])]);
 }
 
-function fromSwatch(book: Ledger): Outcome {
+/** The yarn for an area, from a swatch that was weighed; undefined where figures are missing. */
+export function needFromSwatch(book: Ledger, area: number): YarnNeed | BallUnknown | undefined {
   const grams = take(book, 'yarn_swatch', 'yarn weight')?.grams;
   const [width, height] = [takeLength(book, 'yarn_swatch_width'), takeLength(book, 'yarn_swatch_height')];
+  const ball = take(book, 'yarn_ball', 'yarn weight')?.grams;
+  if (grams === undefined || width === undefined || height === undefined) return undefined;
+  const swatch = { amount: { value: grams, unit: 'g' as const }, width, height };
+  return yarnFromSwatch(area, swatch, ball === undefined ? {} : { grams: ball }, USUAL_MARGIN);
+}
+
+function fromSwatch(book: Ledger): Outcome {
   const [bust, length] = [takeLength(book, 'yarn_around'), takeLength(book, 'yarn_long')];
   const [upperArm, wrist] = [takeLength(book, 'yarn_upper_arm'), takeLength(book, 'yarn_wrist')];
   const sleeve = takeLength(book, 'sleeve_length');
-  const ball = take(book, 'yarn_ball', 'yarn weight')?.grams;
-  if (grams === undefined || width === undefined || height === undefined) return missing(book);
-  if (bust === undefined || length === undefined || upperArm === undefined) return missing(book);
-  if (wrist === undefined || sleeve === undefined) return missing(book);
+  const found = needFromSwatch(book, 0);
+  if (found === undefined || bust === undefined || length === undefined) return missing(book);
+  if (upperArm === undefined || wrist === undefined || sleeve === undefined) return missing(book);
   const area = sweaterArea({ bust, length, upperArm, wrist, sleeve });
-  const swatch = { amount: { value: grams, unit: 'g' as const }, width, height };
-  const need = yarnFromSwatch(area.area, swatch, ball === undefined ? {} : { grams: ball }, USUAL_MARGIN);
+  const need = needFromSwatch(book, area.area) ?? found;
   const rough = [phrase('note: area is reckoned roughly')];
   return planOf(book, [phrase('summary: yarn')], [yarnPart(need, area.workings, rough)]);
 }

@@ -1,5 +1,6 @@
 /** The yoke chapter: the shaping rounds of a round yoke over the depth that is wanted. */
 import { type Outcome, phrase } from '../fit/plan.ts';
+import { stitches } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
 import { type YokeAsk, yoke } from '../fit/yoke.ts';
 import { evenly, THREE_ROUNDS, type YokeScheme } from '../fit/yoke-scheme.ts';
@@ -28,10 +29,12 @@ const SCHEMES: Readonly<Record<string, YokeScheme>> = {
   eight_even: evenly(8),
 };
 
-export function yokeAltered(book: Ledger): Altered {
+/** `moreAtUpperArm`: by how much each sleeve differs from the pattern's. */
+export function yokeAltered(book: Ledger, moreAtUpperArm = 0): Altered {
   const made = madeOf(takeChoice(book, 'body_made'));
   const depth = takeLength(book, 'yoke_depth');
-  const [underarm, neck] = [takeStitches(book, 'p_yoke_underarm'), takeStitches(book, 'p_yoke_neck')];
+  const [printed, neck] = [takeStitches(book, 'p_yoke_underarm'), takeStitches(book, 'p_yoke_neck')];
+  const underarm = printed === undefined ? undefined : stitches(printed + 2 * moreAtUpperArm);
   const scheme = SCHEMES[takeChoice(book, 'yoke_rounds') ?? ''];
   const repeat = take(book, 'yoke_repeat', 'multiple')?.multiple ?? 1;
   const gauge = ownGauge(book, 'round');

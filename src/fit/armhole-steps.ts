@@ -20,6 +20,8 @@ export interface ArmholePlan {
   readonly printed: Cm;
   /** Whether the depth of the front neck is known. */
   readonly neckKnown: boolean;
+  /** Rows at the top of the back that the short rows of its neck take. */
+  readonly kept: Rows;
 }
 
 export function armholePart(found: DepthChange | CannotChangeDepth, plan: ArmholePlan): Part | Impossible {
@@ -80,7 +82,7 @@ function partLines({ top }: DepthChange): readonly WorkingLine[] {
 }
 
 function backStep(found: DepthChange, back: Armhole, plan: ArmholePlan): Step {
-  const schedule = scheduleOf('both edges', back.bust, back.events, back.rows);
+  const schedule = scheduleOf('both edges', back.bust, back.events, rows(back.rows - plan.kept));
   const before = found.top.construction === 'set-in' ? found.top.back.before.rows : back.rows;
   return step('back', phrase('where: armhole'), {
     worked: 'flat',
@@ -99,6 +101,15 @@ function frontSteps(found: DepthChange, front: Armhole, plan: ArmholePlan): Step
   const upTo = plan.neckKnown && begins > last ? begins : front.rows;
   const schedule = scheduleOf('both edges', front.bust, front.events, upTo);
   const neck = quantity('rows to the front neck', begins, 'rows');
+  const within =
+    plan.neckKnown && begins <= last
+      ? [
+          phrase('note: neck begins within the armhole', {
+            rows: neck,
+            last: quantity('last shaping row', last, 'rows'),
+          }),
+        ]
+      : [];
   return [
     step('front', phrase('where: armhole of the front'), {
       worked: 'flat',
@@ -107,7 +118,15 @@ function frontSteps(found: DepthChange, front: Armhole, plan: ArmholePlan): Step
         shapedEdges(schedule),
         ...(plan.neckKnown ? [say(phrase('do: front neck begins above the underarm', { rows: neck }))] : []),
       ],
-      workings: [...front.workings, ...edgeWorkings(schedule), ...depthLines(found, plan)],
+      notes: within,
+      workings: [
+        ...front.workings,
+        ...edgeWorkings(schedule),
+        ...depthLines(found, plan),
+        ...(within.length === 0
+          ? []
+          : statedAs({ last: quantity('last shaping row of the armhole', last, 'rows') })),
+      ],
     }),
   ];
 }

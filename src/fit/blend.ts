@@ -269,5 +269,6 @@ function joined({ shoulders, bust, hip, sleeves }: Parts, armhole: Armhole): Pat
       ...pick(sleeves.rows ?? {}, ['sleeve', 'cap']),
     },
     armhole: { boundOff: armhole.boundOff, decreased: armhole.decreased },
+    ...(shoulders.neckDepth === undefined ? {} : { neckDepth: shoulders.neckDepth }),
   };
 }

@@ -43,6 +43,8 @@ export interface BodySection {
   readonly to: Stitches;
   /** Null where the section is knitted straight. */
   readonly spacing: Spacing | null;
+  /** What lies of it between short rows: all of it, what comes before them, or the rest. */
+  readonly part: 'all' | 'before' | 'rest';
   readonly workings: readonly WorkingLine[];
 }
 
@@ -154,10 +156,11 @@ function divide(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; b
         from: from.stitches,
         to: to.stitches,
         spacing: null,
+        part: 'all',
         workings: between.workings,
       };
     }
-    return { ...spaced(ask, between, from, to), name };
+    return { ...spaced(ask, between, from, to), name, part: 'all' };
   });
   return { marks, sections, inAll: lines.at(-1) as WorkingLine };
 }
@@ -198,8 +201,8 @@ function nameOf(from: Mark, to: Mark): BodySection['name'] {
   return levels.includes('cast-on') ? 'edging' : 'plain';
 }
 
-function spaced(ask: BodyAsk, between: Stretch, from: Mark, to: Mark): Omit<BodySection, 'name'> {
-  const plain = plainRows('beside the underarm', PLAIN_BELOW_UNDERARM, ask.gauge);
+function spaced(ask: BodyAsk, between: Stretch, from: Mark, to: Mark): Omit<BodySection, 'name' | 'part'> {
+  const plain = plainBesideUnderarm(ask.gauge);
   const [first, last] = [from.level === 'underarm', to.level === 'underarm'];
   const spacing = space({
     rows: between.rows,
@@ -219,6 +222,11 @@ function spaced(ask: BodyAsk, between: Stretch, from: Mark, to: Mark): Omit<Body
     spacing,
     workings: [...between.workings, ...(first || last ? [plain] : [])],
   };
+}
+
+/** Rows beside the underarm on which nothing is shaped. */
+export function plainBesideUnderarm(gauge: Gauge): WorkingLine {
+  return plainRows('beside the underarm', PLAIN_BELOW_UNDERARM, gauge);
 }
 
 /** Sections of a flat piece begin with a right-side row and have an even number of rows: odd rows are right-side rows. */

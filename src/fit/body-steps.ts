@@ -1,8 +1,17 @@
 /** The body's sections as steps of a plan, in the order of knitting. */
+import type { BodyItem } from './body-lay.ts';
 import type { BodySection, BodyShaping } from './body-shaping.ts';
 import { rowAt } from './heights.ts';
 import type { PhraseName } from './phrases.ts';
-import { type Part, type Phrase, phrase, type ShapedAt, type Step } from './plan.ts';
+import {
+  type Finished,
+  type Instruction,
+  type Part,
+  type Phrase,
+  phrase,
+  type ShapedAt,
+  type Step,
+} from './plan.ts';
 import {
   checkWidth,
   edging,
@@ -22,59 +31,109 @@ import { quantity, type WorkingLine, workOut } from './working.ts';
 /** `waist`: how the waist's finished width came about, for its workings. */
 export function bodyPart(body: BodyShaping, waist: WorkingLine | null): Part {
   const { ask } = body;
-  const pieces = ask.gauge.worked === 'round' ? 1 : 2;
-  const steps = body.sections.map((section, i): Step => {
-    const made = stepOf(body, section, i === body.sections.length - 1, waist);
-    const begins = i === 0 && ask.direction === 'down';
-    return begins
-      ? { ...made, instead: [{ do: 'begin with', stitches: section.from }, ...made.instead] }
-      : made;
-  });
-  const rowsInAll = body.inAll.result.value;
+  const sections = body.sections.map((section): BodyItem => ({ kind: 'section', section }));
   return {
-    steps,
-    finished: [
-      finishedWidth('bust', ask.pattern.bust, ask.pattern.bust, ask.gauge, pieces, ask.edge),
-      ...(body.waist === null
-        ? []
-        : [finishedWidth('waist', ask.pattern.bust, body.waist.stitches, ask.gauge, pieces, ask.edge)]),
-      finishedWidth(
-        'lower edge',
-        ask.pattern.hem,
-        body.hem?.stitches ?? ask.pattern.hem,
-        ask.gauge,
-        pieces,
-        ask.edge,
-      ),
-      finishedLength('body, lower edge to underarm', ask.pattern.length, rowsInAll, ask.gauge),
-    ],
+    steps: bodySteps({ body, waist, piece: pieceName(body), alike: true }, sections),
+    finished: bodyFinished(body),
     pieces: [pieceChange(body.before, body.after, ask.gauge, ask.edge)],
   };
 }
 
-function stepOf(body: BodyShaping, section: BodySection, last: boolean, waist: WorkingLine | null): Step {
+/** Which piece is told of, and whether its front is told to be knitted alike. */
+export interface BodyTold {
+  readonly body: BodyShaping;
+  readonly waist: WorkingLine | null;
+  readonly piece: 'body' | 'back' | 'front';
+  readonly alike: boolean;
+}
+
+/** Sections and short rows in the order of knitting. */
+export function bodySteps(told: BodyTold, items: readonly BodyItem[]): Step[] {
+  const { ask } = told.body;
+  const last = items.findLast((item) => item.kind === 'section');
+  const steps = items.flatMap((item): readonly Step[] => {
+    switch (item.kind) {
+      case 'section':
+        return [stepOf(told, item.section, item === last)];
+      case 'short rows':
+        return item.part.steps;
+      case 'cannot lie':
+        return [cannotLie(told, item)];
+      default:
+        return item satisfies never;
+    }
+  });
+  const [first] = sectionsOf(items);
+  if (ask.direction === 'up' || first === undefined) return steps;
+  const begin: Instruction = { do: 'begin with', stitches: first.from };
+  return steps.map((one, i) => (i === 0 ? { ...one, instead: [begin, ...one.instead] } : one));
+}
+
+function sectionsOf(items: readonly BodyItem[]): BodySection[] {
+  return items.flatMap((item) => (item.kind === 'section' ? [item.section] : []));
+}
+
+function cannotLie(
+  { piece, body: { ask } }: BodyTold,
+  { part, section }: Extract<BodyItem, { kind: 'cannot lie' }>,
+): Step {
+  const where = phrase('where: short rows that cannot lie here');
+  if (part !== null) {
+    const notes = [...part.because, ...part.instead];
+    return step(piece, where, { worked: ask.gauge.worked, notes, workings: part.workings });
+  }
+  const why = section.name === 'edging' ? 'cannot: short rows in the edging' : 'cannot: rows all shape';
+  const notes = [phrase(why), phrase('instead: another place for the short rows')];
+  return step(piece, where, { worked: ask.gauge.worked, notes });
+}
+
+export function bodyFinished(body: BodyShaping): Finished[] {
+  const { ask } = body;
+  const pieces = ask.gauge.worked === 'round' ? 1 : 2;
+  const width = (name: string, theirs: number, count: number) =>
+    finishedWidth(name, theirs, count, ask.gauge, pieces, ask.edge);
+  return [
+    width('bust', ask.pattern.bust, ask.pattern.bust),
+    ...(body.waist === null ? [] : [width('waist', ask.pattern.bust, body.waist.stitches)]),
+    width('lower edge', ask.pattern.hem, body.hem?.stitches ?? ask.pattern.hem),
+    finishedLength('body, lower edge to underarm', ask.pattern.length, body.inAll.result.value, ask.gauge),
+  ];
+}
+
+function stepOf(told: BodyTold, section: BodySection, last: boolean): Step {
+  const made = wholeStep(told, section, last);
+  if (section.part !== 'rest') return made;
+  return { ...made, where: phrase('where: on from the short rows'), pattern: null };
+}
+
+function wholeStep(told: BodyTold, section: BodySection, last: boolean): Step {
   switch (section.name) {
     case 'edging':
-      return body.ask.direction === 'up' ? castOn(body, section) : lastEdging(body, section);
+      return told.body.ask.direction === 'up' ? castOn(told, section) : lastEdging(told, section);
     case 'plain':
-      return section.spacing === null
-        ? straight(body, section)
-        : shaped(body, section, ['where: hem to underarm', 'where: underarm to hem'], last);
+      return section.spacing === null && unshaped(told.body)
+        ? straight(told, section, last)
+        : shaped(told, section, ['where: hem to underarm', 'where: underarm to hem'], last);
     case 'waist':
-      return waistPlain(body, section, waist);
+      return waistPlain(told, section);
     case 'hem and waist':
-      return shaped(body, section, ['where: hem to waist', 'where: waist to hem'], last);
+      return shaped(told, section, ['where: hem to waist', 'where: waist to hem'], last);
     case 'waist and underarm':
-      return shaped(body, section, ['where: waist to underarm', 'where: underarm to waist'], last);
+      return shaped(told, section, ['where: waist to underarm', 'where: underarm to waist'], last);
     default:
       return section.name satisfies never;
   }
 }
 
-function castOn(body: BodyShaping, section: BodySection): Step {
+/** Whether the pattern's body goes straight from hem to underarm, here as there. */
+function unshaped({ sections }: BodyShaping): boolean {
+  return sections.every(({ from, to }) => from === to);
+}
+
+function castOn({ body, piece, alike }: BodyTold, section: BodySection): Step {
   const { ask } = body;
   const width = widthLine('lower edge', section.from, ask.gauge, ask.edge);
-  return step(pieceName(body), phrase('where: cast-on and hem'), {
+  return step(piece, phrase('where: cast-on and hem'), {
     worked: body.ask.gauge.worked,
     pattern: phrase('pattern: cast on', { count: quantity('stitches', ask.pattern.hem, 'stitches') }),
     instead: [
@@ -85,7 +144,7 @@ function castOn(body: BodyShaping, section: BodySection): Step {
     notes: [
       ...(body.hem === null ? [] : [body.hem.neighbours]),
       ...(body.hemMoved ? [phrase('note: count moved for shaping', { change: perRow(body) })] : []),
-      ...piecesAlike(body),
+      ...piecesAlike(body, alike),
     ],
     workings: [
       asPattern(body),
@@ -101,8 +160,8 @@ function edgingDepth(body: BodyShaping, section: BodySection): WorkingLine {
   return heightLine('depth of the edging', section.stretch.rows, body.ask.gauge);
 }
 
-function lastEdging(body: BodyShaping, section: BodySection): Step {
-  return step(pieceName(body), phrase('where: last edging'), {
+function lastEdging({ body, piece }: BodyTold, section: BodySection): Step {
+  return step(piece, phrase('where: last edging'), {
     worked: body.ask.gauge.worked,
     instead: [
       ...edging(section.stretch.rows, section.from, body.ask.gauge),
@@ -113,7 +172,7 @@ function lastEdging(body: BodyShaping, section: BodySection): Step {
   });
 }
 
-function straight(body: BodyShaping, section: BodySection): Step {
+function straight({ body, piece, alike }: BodyTold, section: BodySection, last: boolean): Step {
   const { ask } = body;
   const theirs = rowAt("pattern's length", ask.pattern.length, ask.gauge);
   const more = body.inAll.result.value - theirs.result.value;
@@ -123,42 +182,35 @@ function straight(body: BodyShaping, section: BodySection): Step {
     more < 0 ? { a: theirs.result, b: body.inAll.result } : { a: body.inAll.result, b: theirs.result },
     { unit: 'rows' },
   );
+  const height = heightLine('length of this section', section.stretch.rows, ask.gauge);
   const name =
     more === 0
       ? 'do: as many rows as the pattern'
       : more > 0
         ? 'do: more rows than the pattern'
         : 'do: fewer rows than the pattern';
-  return step(
-    pieceName(body),
-    phrase(ask.direction === 'up' ? 'where: hem to underarm' : 'where: underarm to hem'),
-    {
-      worked: body.ask.gauge.worked,
-      pattern: phrase('pattern: straight for a length', {
-        length: quantity('length', ask.pattern.length, 'cm'),
-        rows: theirs.result,
-      }),
-      instead: [
-        plain(section.stretch.rows, section.to, ask.gauge),
-        say(phrase(name, { rows: change.result })),
-      ],
-      check: phrase('check: length in all', { length: total(body).result }),
-      notes: piecesAlike(body),
-      workings: [
-        ...section.workings,
-        theirs,
-        change,
-        heightLine('length of this section', section.stretch.rows, ask.gauge),
-        total(body),
-      ],
-    },
-  );
+  return step(piece, phrase(ask.direction === 'up' ? 'where: hem to underarm' : 'where: underarm to hem'), {
+    worked: body.ask.gauge.worked,
+    pattern: phrase('pattern: straight for a length', {
+      length: quantity('length', ask.pattern.length, 'cm'),
+      rows: theirs.result,
+    }),
+    instead: [
+      plain(section.stretch.rows, section.to, ask.gauge),
+      ...(section.part === 'before' ? [] : [say(phrase(name, { rows: change.result }))]),
+    ],
+    check: last
+      ? phrase('check: length in all', { length: total(body).result })
+      : phrase('check: length so far', { length: height.result }),
+    notes: piecesAlike(body, alike),
+    workings: [...section.workings, theirs, change, height, total(body)],
+  });
 }
 
-function waistPlain(body: BodyShaping, section: BodySection, eased: WorkingLine | null): Step {
+function waistPlain({ body, piece, waist: eased }: BodyTold, section: BodySection): Step {
   const { ask, waist } = body;
   const width = widthLine('waist', section.from, ask.gauge, ask.edge, ask.gauge.worked === 'round' ? 1 : 2);
-  return step(pieceName(body), phrase('where: at the waist'), {
+  return step(piece, phrase('where: at the waist'), {
     worked: body.ask.gauge.worked,
     instead: [plain(section.stretch.rows, section.from, ask.gauge)],
     check: phrase(ask.gauge.worked === 'round' ? 'check: width around' : 'check: width of both', {
@@ -180,7 +232,7 @@ function waistPlain(body: BodyShaping, section: BodySection, eased: WorkingLine 
 
 /** `up`, `down`: the step's place where the body is knitted up, and where it is knitted down. */
 function shaped(
-  body: BodyShaping,
+  { body, piece, alike }: BodyTold,
   section: BodySection,
   [up, down]: readonly [up: PhraseName, down: PhraseName],
   last: boolean,
@@ -188,7 +240,7 @@ function shaped(
   const { ask } = body;
   const made = section.spacing === null ? null : shaping(section.spacing, at(body), ask.gauge, ask.edge);
   const height = heightLine('length of this section', section.stretch.rows, ask.gauge);
-  return step(pieceName(body), phrase(ask.direction === 'up' ? up : down), {
+  return step(piece, phrase(ask.direction === 'up' ? up : down), {
     worked: body.ask.gauge.worked,
     pattern:
       ask.direction === 'up'
@@ -201,7 +253,7 @@ function shaped(
     check: last
       ? phrase('check: length in all', { length: total(body).result })
       : phrase('check: length so far', { length: height.result }),
-    notes: [...(made?.notes ?? []), ...piecesAlike(body)],
+    notes: [...(made?.notes ?? []), ...piecesAlike(body, alike)],
     workings: [asPattern(body), ...section.workings, height, total(body), ...(made?.workings ?? [])],
   });
 }
@@ -240,6 +292,6 @@ function pieceName(body: BodyShaping): 'body' | 'back' {
   return body.ask.gauge.worked === 'round' ? 'body' : 'back';
 }
 
-function piecesAlike(body: BodyShaping): Phrase[] {
-  return body.ask.gauge.worked === 'round' ? [] : [phrase('note: pieces alike')];
+function piecesAlike(body: BodyShaping, alike: boolean): Phrase[] {
+  return body.ask.gauge.worked === 'round' || !alike ? [] : [phrase('note: pieces alike')];
 }

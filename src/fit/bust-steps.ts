@@ -92,7 +92,15 @@ export function dartPart(
     after: [],
     notes: [
       ...(thumb === null ? [] : [thumbNote(thumb)]),
-      ...(ask.worked === 'round' ? [phrase('note: round begins before the front')] : []),
+      ...(ask.worked === 'round'
+        ? [
+            phrase(
+              ask.front.start === 0
+                ? 'note: round begins before the front'
+                : 'note: round begins before the back',
+            ),
+          ]
+        : []),
       phrase('note: back stays as it is'),
     ],
     workings: [...counted, below, height, ...(found.kind === 'bust dart' ? found.workings : [])],

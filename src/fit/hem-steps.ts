@@ -7,8 +7,16 @@ import type { Impossible } from './ways.ts';
 import { type WedgePlace, wedgePart } from './wedge-steps.ts';
 import { quantity, type WorkingLine } from './working.ts';
 
-/** `counted`: how the rows of the edging and the stitches of the back were found. */
-export function hemPart(ask: HemAsk, gauge: Gauge, counted: readonly WorkingLine[]): Part | Impossible {
+/**
+ * `counted`: how the rows of the edging and the stitches of the back were found. Laid in the body, the short rows come
+ * where their step stands.
+ */
+export function hemPart(
+  ask: HemAsk,
+  gauge: Gauge,
+  counted: readonly WorkingLine[],
+  lies: 'alone' | 'in the body',
+): Part | Impossible {
   const edging = say(
     phrase(ask.direction === 'up' ? 'do: wedge after the edging' : 'do: wedge before the edging', {
       rows: quantity('rows of the edging', ask.edging, 'rows'),
@@ -19,7 +27,7 @@ export function hemPart(ask: HemAsk, gauge: Gauge, counted: readonly WorkingLine
     piece: ask.worked === 'round' ? 'body' : 'back',
     where: phrase(round ? 'where: hem all round' : 'where: hem across the back'),
     worked: ask.worked,
-    before: [edging],
+    before: lies === 'alone' ? [edging] : [],
     after: [],
     notes: [
       ...(ask.worked === 'flat'

@@ -3,31 +3,60 @@ import { edgeWorkings, shapedEdges } from './edge-steps.ts';
 import type { Gauge } from './gauge.ts';
 import { type Neck, type NeckAsk, type NeckSide, neck } from './neck.ts';
 import { dividedRow, neckOtherwise, sideSchedule } from './neck-ways.ts';
-import { type Part, type Phrase, phrase, type Step } from './plan.ts';
+import { type Finished, type Part, type Phrase, phrase, type Step } from './plan.ts';
 import { finishedLength, finishedWidth, heightLine, say, step } from './steps.ts';
-import type { Cm } from './units.ts';
+import { type Cm, type Rows, roundHalfUp, stitches } from './units.ts';
 import type { Impossible } from './ways.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** The pattern's own neck; null where its figures are not known. */
 export type PatternNeck = Pick<NeckAsk, 'width' | 'depth'> | null;
 
-export function neckPart(ask: NeckAsk, pattern: PatternNeck): Part | Impossible {
+/** A slope of the shoulders that comes after the neck and deepens it; how the depth before it was found. */
+export interface NeckSlope {
+  readonly rows: Rows;
+  readonly workings: readonly WorkingLine[];
+}
+
+/** `ask.depth` is that up to the slope, where there is one. */
+export function neckPart(ask: NeckAsk, pattern: PatternNeck, slope: NeckSlope | null): Part | Impossible {
   const found = neck(ask);
   if (found.kind !== 'neck') return neckOtherwise(found, ask);
-  const before = pattern === null ? null : neck({ ...ask, ...pattern });
+  const before = pattern === null || slope !== null ? null : neck({ ...ask, ...pattern });
   const known = before?.kind === 'neck' ? before : null;
+  const theirs = pattern === null ? null : stitches(roundHalfUp(pattern.width * ask.gauge.stitches.perCm));
   return {
-    steps: [divided(found, known, pattern, ask.gauge), ...sides(found)],
+    steps: [divided(found, known, pattern, slope, ask.gauge), ...sides(found)],
     finished: [
-      finishedWidth('front neck width', known?.stitches ?? null, found.stitches, ask.gauge, 1, 0),
-      finishedLength('front neck depth', pattern?.depth ?? null, found.rows, ask.gauge),
+      finishedWidth('front neck width', theirs, found.stitches, ask.gauge, 1, 0),
+      deepWithSlope(found, pattern, slope, ask.gauge),
     ],
     pieces: [],
   };
 }
 
-function divided(found: Neck, before: Neck | null, pattern: PatternNeck, gauge: Gauge): Step {
+function deepWithSlope(found: Neck, pattern: PatternNeck, slope: NeckSlope | null, gauge: Gauge): Finished {
+  if (slope === null) return finishedLength('front neck depth', pattern?.depth ?? null, found.rows, gauge);
+  const all = workOut(
+    'rows of the neck and of the slope',
+    'a + b',
+    {
+      a: quantity('rows of the neck', found.rows, 'rows'),
+      b: quantity('rows of the slope', slope.rows, 'rows'),
+    },
+    { unit: 'rows' },
+  );
+  const deep = finishedLength('front neck depth', pattern?.depth ?? null, all.result.value, gauge);
+  return { ...deep, workings: [all, ...deep.workings] };
+}
+
+function divided(
+  found: Neck,
+  before: Neck | null,
+  pattern: PatternNeck,
+  slope: NeckSlope | null,
+  gauge: Gauge,
+): Step {
   const height = heightLine('depth of the neck', found.rows, gauge);
   const changes = before === null ? [] : [...changesFrom(before, found), ...bandChange(before, found, gauge)];
   return step('front', phrase('where: front neck'), {
@@ -43,8 +72,13 @@ function divided(found: Neck, before: Neck | null, pattern: PatternNeck, gauge: 
       dividedRow(found),
     ],
     check: phrase('check: length to the shoulder', { length: height.result }),
-    notes: [...changes.map((c) => c.note), phrase('note: back neck as wide')],
+    notes: [
+      ...changes.map((c) => c.note),
+      ...(slope === null ? [] : [phrase('note: slope deepens the neck')]),
+      phrase('note: back neck as wide'),
+    ],
     workings: [
+      ...(slope?.workings ?? []),
       ...(pattern === null ? [] : patternLines(pattern)),
       ...found.workings,
       height,

@@ -36,6 +36,8 @@ export interface PatternSize {
   readonly rows?: Partial<Readonly<Record<Rowed, Rows>>>;
   /** Stitches bound off at each underarm, and decreased after that, on each side of the back. */
   readonly armhole?: { readonly boundOff: Stitches; readonly decreased: Stitches };
+  /** From the middle of the front neck straight up to the shoulder. */
+  readonly neckDepth?: Cm;
 }
 
 export interface Pattern {

@@ -1,5 +1,6 @@
 /** Names of the sentences that a plan is made of. `present` holds the wording of each, with the same gaps. */
 import { FINISHING_PHRASES } from './phrases-finishing.ts';
+import { GARMENT_PHRASES } from './phrases-garment.ts';
 import { PATTERN_PHRASES } from './phrases-pattern.ts';
 import { RECHECK_PHRASES } from './phrases-recheck.ts';
 import { TOP_PHRASES } from './phrases-tops.ts';
@@ -111,5 +112,6 @@ export const PHRASES = [
   ...RECHECK_PHRASES,
   ...PATTERN_PHRASES,
   ...FINISHING_PHRASES,
+  ...GARMENT_PHRASES,
 ] as const;
 export type PhraseName = (typeof PHRASES)[number];

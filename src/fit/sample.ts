@@ -30,6 +30,8 @@ const FIGURES = {
   bodyRows:   [100, 106, 112, 114, 118, 120, 122, 124, 126, 128],
   sleeveRows: [114, 126, 130, 132, 134, 136, 136, 138, 138, 140],
   armholeRows:[ 50,  54,  58,  60,  64,  68,  70,  74,  76,  80],
+  /** From the middle of the front neck up to the shoulder. */
+  neckRows:   [ 20,  22,  22,  22,  24,  26,  28,  28,  30,  30],
   capRows:    [ 26,  30,  34,  36,  42,  44,  44,  46,  48,  52],
 } as const;
 
@@ -82,6 +84,7 @@ function patternSize(s: SampleSize, pieces: 1 | 2, seams: number): PatternSize {
       cap: rows(s.capRows),
     },
     armhole: { boundOff: stitches(s.boundOff), decreased: stitches(s.decreased) },
+    neckDepth: height(s.neckRows),
   };
 }
 

@@ -25,16 +25,20 @@ export interface SleeveWidths {
   readonly upperArm: WorkingLine | null;
 }
 
-/** `cap`: the cap for the new upper arm, where the pattern's armhole is known. */
-export function sleevePart(sleeve: SleeveShaping, eased: SleeveWidths, cap?: Cap | CannotCap): Part {
+/** `top`: the cap for the new upper arm, where the pattern's armhole is known; or that the top is told by itself. */
+export function sleevePart(
+  sleeve: SleeveShaping,
+  eased: SleeveWidths,
+  top?: Cap | CannotCap | 'told by itself',
+): Part {
   const { ask, counts } = sleeve;
   const cuff = cuffStep(sleeve, eased.wrist);
   const arm = armStep(sleeve, eased.upperArm);
-  const top = topStep(sleeve, cap);
+  const above = top === 'told by itself' ? [] : topStep(sleeve, top);
   const width = (name: string, pattern: Stitches, count: Stitches) =>
     finishedWidth(name, pattern, count, ask.gauge, 1, ask.edge);
   return {
-    steps: ask.direction === 'up' ? [cuff, arm, ...top] : [...top, arm, cuff],
+    steps: ask.direction === 'up' ? [cuff, arm, ...above] : [...above, arm, cuff],
     finished: [
       width('wrist', ask.pattern.wrist, counts.wrist),
       width('upper arm', ask.pattern.upperArm, counts.upperArm),

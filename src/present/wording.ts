@@ -5,6 +5,7 @@ import type { Phrase } from '../fit/plan.ts';
 import { formatNumber, formatQuantity, type Reader } from './quantity.ts';
 import { type Dialect, inDialect } from './terms.ts';
 import { FINISHING_WORDING } from './wording-finishing.ts';
+import { GARMENT_WORDING } from './wording-garment.ts';
 import { PATTERN_WORDING } from './wording-pattern.ts';
 import { RECHECK_WORDING } from './wording-recheck.ts';
 import { TOP_WORDING } from './wording-tops.ts';
@@ -16,6 +17,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   ...RECHECK_WORDING,
   ...PATTERN_WORDING,
   ...FINISHING_WORDING,
+  ...GARMENT_WORDING,
   'summary: gauge': 'Planned for your [gauge] of {stitches} and {rows}.',
   'summary: measurements': 'These are the measurements, with tables standing in where you did not know.',
   'summary: ease': 'What each fit measures on a bust of {bust}.',

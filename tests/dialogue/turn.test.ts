@@ -287,7 +287,7 @@ describe('the review', () => {
     const talk = answered().say('change changes', 'sleeve');
     expect(talk.at).toBe('review');
     expect(JSON.stringify(talk.replies.at(-1))).not.toContain('Ease at the waist');
-    talk.say('change changes', 'all');
+    talk.say('change changes', 'sleeve, length, waist');
     expect(talk.at).toBe('review');
     expect(JSON.stringify(talk.replies.at(-1))).toContain('Ease at the waist');
   });

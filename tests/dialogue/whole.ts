@@ -1,4 +1,4 @@
-/** The longest interview: the knitter's own pattern, all three changes. Question ids with what is typed at each. */
+/** The longest interview: the knitter's own pattern, the three commonest changes. Question ids with what is typed at each. */
 export const WHOLE: readonly (readonly [question: string, typed: string])[] = [
   ['unit', 'in'],
   ['pattern', 'my own'],
@@ -17,7 +17,7 @@ export const WHOLE: readonly (readonly [question: string, typed: string])[] = [
   ['upper_bust', '35½'],
   ['fit', 'classic'],
   ['size', '2'],
-  ['wishes', 'all'],
+  ['wishes', 'sleeve, length, waist'],
   ['sleeve_made', 'from the cuff, flat'],
   ['upper_arm', '12'],
   ['wrist', '6¼'],

@@ -29,7 +29,7 @@ const COMMON = {
   swatch_stitches_3: ['21.75 sts over 4 in'],
   swatch_rows: ['30 rows over 4 in'],
   swatch_rows_2: ['30 rows over 4 in'],
-  wishes: ['all'],
+  wishes: ['sleeve, length, waist'],
 };
 
 const BODIES: readonly Body[] = [

@@ -345,7 +345,7 @@ describe('lists', () => {
       here.desk.say(owner, session, { text });
     }
     const asked = await command(anna, 'fit go-on');
-    expect(asked.selects[0]).toMatchObject({ minValues: 1, maxValues: 3 });
+    expect(asked.selects[0]).toMatchObject({ minValues: 1, maxValues: 10 });
     const shown = await pick(anna, asked, 'More', 'Leave this out for now');
     expect(read(shown)).toContain('Left out for now.');
   });
