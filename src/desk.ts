@@ -89,8 +89,8 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
   };
 }
 
-function offered({ file: { id, title, wish } }: CompiledFlow): Offered {
-  return { id, title, wish };
+function offered({ file: { id, title, wish, hear: said, group, common } }: CompiledFlow): Offered {
+  return { id, title, wish, hear: said, group, common };
 }
 
 /** Answers from the start. A question that the flow does not have, or an answer that it cannot read, leaves no line. */

@@ -45,7 +45,14 @@ const LONG = '? How long shall the wristlet be?';
 describe('the desk', () => {
   it('offers its flows', () => {
     expect(deskOn().desk.flows()).toEqual([
-      { id: 'wristlet', title: 'A wristlet', wish: 'I want a wristlet that fits' },
+      {
+        id: 'wristlet',
+        title: 'A wristlet',
+        wish: 'I want a wristlet that fits',
+        hear: [],
+        group: 'sums',
+        common: false,
+      },
     ]);
   });
 

@@ -1,12 +1,17 @@
 /** What every transport is given by `main`, with nothing of any one service in it. */
 import type { Message, Reply } from '../dialogue/message.ts';
 import type { Outcome, Plan } from '../fit/plan.ts';
+import type { WishGroup } from '../flow/schema.ts';
 
-/** A flow as it is offered: its id, its name, and the wish in a knitter's words. */
+/** A flow as it is offered: its id, its name, the wish in a knitter's words, and other ways in which she may say it. */
 export interface Offered {
   readonly id: string;
   readonly title: string;
   readonly wish: string;
+  readonly hear: readonly string[];
+  readonly group: WishGroup;
+  /** Whether it is among the first that are offered. */
+  readonly common: boolean;
 }
 
 /** An interview that was begun and not ended. */

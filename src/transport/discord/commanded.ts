@@ -1,6 +1,7 @@
 /** The subcommands of `/fit`, each worked to what it shows. */
 import type { ChatInputCommandInteraction } from 'discord.js';
 import { listLessons, wordLesson } from '../../dialogue/lessons.ts';
+import { findWish } from '../../dialogue/wish.ts';
 import { lessonsOf } from '../../flow/compile.ts';
 import { Aside, type Bot, dialectFor, type Place, type Shown } from './bot.ts';
 import { LESSON, MEASURE, PATTERN, practiceOf, RECHECK } from './commands.ts';
@@ -57,12 +58,18 @@ function lessonPage(bot: Bot, place: Place, id: string): Page {
 
 function start(bot: Bot, place: Place, wish: string, pattern: string): Shown | Promise<Shown> {
   if (wish === '') return { page: menuPage(bot, place) };
-  const flow = named(
-    offered(bot, place).map(({ id, title, wish: words }) => ({ value: id, names: [words, title] })),
-    wish,
-  );
-  if (flow === undefined) return { page: menuPage(bot, place, `I have nothing called '${wish}' here.`) };
-  return startFlow(bot, place, flow, { [PATTERN]: pattern });
+  const here = offered(bot, place);
+  const found = findWish(here, wish);
+  switch (found.found) {
+    case 'one':
+      return startFlow(bot, place, found.wish.id, { [PATTERN]: pattern });
+    case 'several':
+      return { page: menuPage(bot, place, 'Do you mean one of these?', found.wishes) };
+    case 'none':
+      return { page: menuPage(bot, place, `I do not know what to do about '${wish}'.`) };
+    default:
+      return found satisfies never;
+  }
 }
 
 /** Begins a flow that is offered where she is. Answers that are empty are asked. */

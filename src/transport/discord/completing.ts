@@ -1,5 +1,7 @@
 /** What is offered while somebody types in a command: wishes, patterns, her own interviews and plans. */
 import type { APIApplicationCommandOptionChoice, AutocompleteInteraction } from 'discord.js';
+import { rankWishes } from '../../dialogue/wish.ts';
+import type { Offered } from '../contract.ts';
 import type { Bot, Place } from './bot.ts';
 import { PATTERN } from './commands.ts';
 import { interviewsOf, offered } from './interviews.ts';
@@ -19,7 +21,9 @@ export function completions(
   i: AutocompleteInteraction,
 ): APIApplicationCommandOptionChoice<string>[] {
   const { name, value } = i.options.getFocused(true);
-  return matching(nameable(bot, place, name), value)
+  const all = nameable(bot, place, name);
+  const found = matching(all, value);
+  return (found.length === 0 && name === 'wish' ? meant(bot, place, value) : found)
     .slice(0, SELECT_OPTIONS)
     .map((one) => ({ name: atMost(one.names[0] ?? one.value, OPTION_TEXT), value: one.value }));
 }
@@ -29,7 +33,7 @@ function nameable(bot: Bot, place: Place, option: string): Nameable[] {
     all.map((one) => ({ value: one.session, names: [wordOpen(one)] }));
   switch (option) {
     case 'wish':
-      return offered(bot, place).map(({ id, wish, title }) => ({ value: id, names: [wish, title] }));
+      return offered(bot, place).map(asWish);
     case 'pattern':
       return patterns(bot);
     case 'interview':
@@ -39,6 +43,15 @@ function nameable(bot: Bot, place: Place, option: string): Nameable[] {
     default:
       return [];
   }
+}
+
+/** Wishes that are likely meant by words of her own. */
+function meant(bot: Bot, place: Place, typed: string): Nameable[] {
+  return rankWishes(offered(bot, place), typed).map(({ wish }) => asWish(wish));
+}
+
+function asWish({ id, wish, title }: Offered): Nameable {
+  return { value: id, names: [wish, title] };
 }
 
 /** Patterns that an interview knows, as the first flow that asks for one names them. */

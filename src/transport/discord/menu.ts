@@ -1,5 +1,5 @@
 /** Where an interview is picked: what may be begun, and what may be gone on with. */
-import type { OpenInterview } from '../contract.ts';
+import type { Offered, OpenInterview } from '../contract.ts';
 import type { Bot, Place } from './bot.ts';
 import { makeId } from './custom-id.ts';
 import { interviewsOf, offered } from './interviews.ts';
@@ -9,7 +9,13 @@ import { asTyped } from './typed.ts';
 /** Interviews that get a button of their own; all are found by `/fit go-on`. */
 const MOST_OPEN = 3;
 
-export function menuPage(bot: Bot, place: Place, said = ''): Page {
+/** `likely`: the wishes that may be meant, instead of all. */
+export function menuPage(
+  bot: Bot,
+  place: Place,
+  said = '',
+  likely: readonly Offered[] = offered(bot, place),
+): Page {
   const { open } = interviewsOf(bot, place);
   const goOn = open.slice(0, MOST_OPEN).map(
     (one): Control => ({
@@ -18,7 +24,7 @@ export function menuPage(bot: Bot, place: Place, said = ''): Page {
       style: 'first',
     }),
   );
-  const wishes = offered(bot, place).map(({ id, title, wish }) => ({ label: wish, value: id, about: title }));
+  const wishes = likely.map(({ id, title, wish }) => ({ label: wish, value: id, about: title }));
   return page([
     ...(said === '' ? [] : [text(asTyped(said))]),
     text(

@@ -1,25 +1,11 @@
 /** The talk at a terminal: pick an interview, answer what is asked, leave when you like. The same for a window and a pipe. */
 import type { Button, Reply } from '../../dialogue/message.ts';
-import {
-  type Desk,
-  DeskRefused,
-  type Drawings,
-  type Offered,
-  type OpenInterview,
-  type Wording,
-} from '../contract.ts';
+import { type Desk, DeskRefused, type Drawings, type Wording } from '../contract.ts';
+import { chosen, type Deed, type Entry, type List } from './beginning.ts';
 import { DRAW, ofPlan } from './keeping.ts';
 import { type Paragraph, paragraph, render } from './render.ts';
 import { ANOTHER, LEAVE, meant, type Screen, screenOf } from './screen.ts';
-import { pickSheets, SHEETS } from './sheets.ts';
-
-/** What she may do at the beginning. */
-export interface Entry {
-  readonly label: string;
-  /** Other words by which it may be called. */
-  readonly names: readonly string[];
-  readonly open: () => Promise<'leave' | 'another'>;
-}
+import { pickSheets } from './sheets.ts';
 
 type Started = { readonly session: string; readonly replies: readonly Reply[] };
 
@@ -29,8 +15,8 @@ export interface Person {
   readonly tell: (paragraphs: readonly Paragraph[]) => void;
   /** How wide a line of hers may be. */
   readonly columns: () => number;
-  /** The entry that she picks; undefined when she leaves. */
-  readonly pick: (entries: readonly Entry[]) => Promise<Entry | undefined>;
+  /** The entry that she picks, or what she says instead; undefined when she leaves. */
+  readonly pick: (list: List) => Promise<Entry | string | undefined>;
   /** What she says; undefined when she leaves. */
   readonly answer: (screen: Screen) => Promise<string | undefined>;
   /** Shows the last block, and lets go of the input. */
@@ -53,10 +39,26 @@ const FAREWELL = paragraph('Everything you have answered is saved. To go on: npm
 export async function converse(terms: Terms, person: Person): Promise<void> {
   person.tell(WELCOME);
   for (;;) {
-    const entry = await person.pick(entriesFor(terms, person));
-    if (entry === undefined || (await entry.open()) === 'leave') break;
+    const deed = await chosen(terms.desk, terms.owner, person);
+    if (deed === undefined || (await carryOut(terms, person, deed)) === 'leave') break;
   }
   person.part([FAREWELL]);
+}
+
+function carryOut(terms: Terms, person: Person, deed: Deed): Promise<'leave' | 'another'> {
+  const { desk, owner, drawings } = terms;
+  switch (deed.do) {
+    case 'go on': {
+      const { session } = deed;
+      return interview(terms, person, () => ({ session, replies: desk.resume(owner, session) }));
+    }
+    case 'begin':
+      return interview(terms, person, () => desk.begin(owner, deed.flow));
+    case 'print':
+      return pickSheets(drawings, person);
+    default:
+      return deed satisfies never;
+  }
 }
 
 async function interview(terms: Terms, person: Person, start: () => Started): Promise<'leave' | 'another'> {
@@ -123,34 +125,4 @@ function tried<T>(person: Person, work: () => T): T | undefined {
     ]);
     return undefined;
   }
-}
-
-function entriesFor(terms: Terms, person: Person): Entry[] {
-  const { desk, owner, drawings } = terms;
-  return [
-    ...desk.open(owner).map(
-      (open): Entry => ({
-        label: wordOpen(open),
-        names: ['continue', 'go on'],
-        open: () =>
-          interview(terms, person, () => ({
-            session: open.session,
-            replies: desk.resume(owner, open.session),
-          })),
-      }),
-    ),
-    ...desk.flows().map(
-      (flow: Offered): Entry => ({
-        label: flow.wish,
-        names: [flow.id, flow.title],
-        open: () => interview(terms, person, () => desk.begin(owner, flow.id)),
-      }),
-    ),
-    { label: SHEETS, names: ['sheets'], open: () => pickSheets(drawings, person) },
-  ];
-}
-
-function wordOpen({ flow, lastAt, answered }: OpenInterview): string {
-  const date = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
-  return `Go on: ${flow.title} (${date.format(lastAt)}, ${answered} answered)`;
 }

@@ -1,7 +1,7 @@
 /** A terminal without a window: a pipe, a file, a screen reader's line. Text only, no escape codes; a line an answer. */
 import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
-import type { Entry, Person } from './conversation.ts';
+import type { Person } from './conversation.ts';
 import { layOut, listButtons, type Paragraph, paragraph } from './render.ts';
 import { LEAVE, wordHint } from './screen.ts';
 
@@ -32,16 +32,16 @@ export function plainPerson({ input, output, width }: PlainTerminal): Person {
   return {
     tell,
     columns: width,
-    pick: async (entries) => {
+    pick: async ({ title, entries }) => {
       tell([
-        paragraph('What would you like?', 'title'),
+        paragraph(title, 'title'),
         ...entries.map((entry, i) => paragraph(`${i + 1}. ${entry.label}`)),
-        paragraph(`Type its number, or ${LEAVE.send}.`, 'quiet'),
+        paragraph(`Type its number, or say it in your own words. To end: ${LEAVE.send}.`, 'quiet'),
       ]);
       for (let typed = await next(); typed !== undefined; typed = await next()) {
-        if (typed.trim().toLowerCase() === LEAVE.send) return undefined;
-        const entry = entryFor(entries, typed);
-        if (entry !== undefined) return entry;
+        const number = /^\d*$/.test(typed.trim());
+        const picked = number ? entries[Number(typed) - 1] : typed;
+        if (picked !== undefined) return picked;
         tell([paragraph(`Please type a number from 1 to ${entries.length}.`, 'refused')]);
       }
       return undefined;
@@ -57,11 +57,4 @@ export function plainPerson({ input, output, width }: PlainTerminal): Person {
       reader.close();
     },
   };
-}
-
-/** By its number, or by a name. */
-function entryFor(entries: readonly Entry[], typed: string): Entry | undefined {
-  const wanted = typed.trim().toLowerCase();
-  if (/^\d+$/.test(wanted)) return entries[Number(wanted) - 1];
-  return entries.find((entry) => [entry.label, ...entry.names].some((name) => name.toLowerCase() === wanted));
 }

@@ -4,7 +4,7 @@ import type { Drawings } from '../contract.ts';
 import type { Person } from './conversation.ts';
 import { ofBlank } from './keeping.ts';
 import { paragraph } from './render.ts';
-import { meant, NOTHING, type Screen } from './screen.ts';
+import { LEAVE, meant, NOTHING, type Screen } from './screen.ts';
 
 export const SHEETS = 'Sheets to print and fill in by hand: measurements, and the sums';
 const BACK: Button = { label: 'Back to the beginning', send: 'back' };
@@ -13,7 +13,7 @@ export async function pickSheets(drawings: Drawings, person: Person): Promise<'l
   const blanks = await drawings.blanks();
   const screen: Screen = {
     ...NOTHING,
-    buttons: [...blanks.map(({ id, title }) => ({ label: title, send: id })), BACK],
+    buttons: [...blanks.map(({ id, title }) => ({ label: title, send: id })), BACK, LEAVE],
     example: 'waist large A4 to waist.pdf',
   };
   person.tell([
@@ -22,8 +22,8 @@ export async function pickSheets(drawings: Drawings, person: Person): Promise<'l
   ]);
   for (;;) {
     const typed = await person.answer(screen);
-    if (typed === undefined) return 'leave';
-    const text = meant(screen, typed);
+    const text = typed === undefined ? LEAVE.send : meant(screen, typed);
+    if (text === LEAVE.send) return 'leave';
     if (text === BACK.send) return 'another';
     const [, first = '', rest = ''] = /^(\S*)(.*)$/s.exec(text.trim()) ?? [];
     const blank = blanks.find(({ id }) => id === first.toLowerCase());

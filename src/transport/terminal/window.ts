@@ -97,14 +97,12 @@ export function windowPerson({ input, output, width }: WindowTerminal): Person {
     tell,
     columns: width,
     part: tell,
-    pick: async (entries) => {
+    pick: async ({ title, entries }) => {
       const buttons = entries.map((entry) => ({ label: entry.label, send: '' }));
-      for (;;) {
-        const picked = await choose('What would you like?', [...buttons, LEAVE]);
-        if (picked.picked === 'left') return undefined;
-        // Words mean nothing here: the list is shown again.
-        if (picked.picked === 'choices') return entries[buttons.findIndex((b) => picked.choices.includes(b))];
-      }
+      const picked = await choose(`${title} (choose, or say it in your own words)`, [...buttons, LEAVE]);
+      if (picked.picked === 'left') return undefined;
+      if (picked.picked === 'words') return picked.entered ? picked.text : type(picked.text, null);
+      return entries[buttons.findIndex((b) => picked.choices.includes(b))];
     },
     answer: async (screen) => {
       const hint = wordHint(screen);

@@ -91,8 +91,18 @@ describe('/fit start', () => {
   it('takes a wish that was typed and not picked', async () => {
     expect(questionOf(await command(anna, 'fit start', { wish: 'Re-space a sleeve' }))).toBe('unit');
     const shown = await command(anna, 'fit start', { wish: 'knit a boat' });
-    expect(read(shown)).toContain("I have nothing called 'knit a boat' here.");
+    expect(read(shown)).toContain("I do not know what to do about 'knit a boat'.");
     expect(shown.selects.flatMap(({ options }) => options)).toHaveLength(flows.size);
+  });
+
+  it('finds a wish in words of her own, or asks which of the likeliest she means', async () => {
+    const one = 'help, my gauge is off, I get 17 stitches and the pattern wants 20';
+    expect((await command(anna, 'fit start', { wish: one })).text).toContain('question');
+    const typed = await anna.autocomplete('fit start', { wish: 'sleevs to tite' }, 'wish');
+    expect(typed[0]).toEqual({ name: expect.stringContaining('My sleeves are too tight'), value: 'sleeve' });
+    const several = await command(anna, 'fit start', { wish: 'it does not fit' });
+    expect(read(several)).toContain('Do you mean one of these?');
+    expect(several.selects.flatMap(({ options }) => options).length).toBeLessThanOrEqual(3);
   });
 
   it('without a wish offers all of them, and what waits to be gone on with', async () => {

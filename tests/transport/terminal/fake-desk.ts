@@ -1,7 +1,7 @@
 /** A desk without dialogue or store, whose small interview shows every kind of reply once. */
 import type { Reply } from '../../../src/dialogue/message.ts';
 import type { Outcome } from '../../../src/fit/plan.ts';
-import type { Desk, Drawings, KeepWish, Kept, Wording } from '../../../src/transport/contract.ts';
+import type { Desk, Drawings, KeepWish, Kept, Offered, Wording } from '../../../src/transport/contract.ts';
 import { DeskRefused } from '../../../src/transport/contract.ts';
 
 const HELP = ['back', 'why', 'how', "I don't know", 'pause'].map((word) => ({ label: word, send: word }));
@@ -140,11 +140,25 @@ export function fakeDesk(outcome: Outcome = CANNOT) {
     return [note('heard', text), show()];
   }
 
-  const flow = { id: 'wristlet', title: 'A wristlet', wish: 'I want a wristlet that fits' };
+  const flow: Offered = {
+    id: 'wristlet',
+    title: 'A wristlet',
+    wish: 'I want a wristlet that fits',
+    hear: ['my wrists are cold'],
+    group: 'sums',
+    common: true,
+  };
   const desk: Desk = {
     flows: () => [
       flow,
-      { id: 'mitten', title: 'A mitten', wish: 'My mittens are too long or too short for my hands' },
+      {
+        id: 'mitten',
+        title: 'A mitten',
+        wish: 'My mittens are too long or too short for my hands',
+        hear: ['thumb too short'],
+        group: 'sums',
+        common: false,
+      },
     ],
     open: () =>
       answers.length === 0

@@ -87,7 +87,7 @@ describe('at the beginning', () => {
       { paper: null, type: 'large', file: null, keep: 'blank', blank: 'measuring' },
     ]);
     expect(written).toContain("There is no sheet 'socks'.");
-    expect(written.match(/What would you like\?/g)).toHaveLength(2);
+    expect(written.match(/What would you like to do\?/g)).toHaveLength(2);
   });
 });
 

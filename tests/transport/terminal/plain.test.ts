@@ -57,7 +57,7 @@ describe('a terminal without a window', () => {
   it('takes what stands on a button for what the button sends', async () => {
     const fake = fakeDesk();
     const lines = WHOLE.with(-2, 'Another Interview').toSpliced(-2, 0, 'change an answer', 'yes');
-    expect(await run(lines, { fake })).toContain('> Another Interview\n\nWhat would you like?');
+    expect(await run(lines, { fake })).toContain('> Another Interview\n\nWhat would you like to do?');
     expect(fake.heard).toContain('outcome: review');
   });
 
@@ -87,9 +87,10 @@ describe('a terminal without a window', () => {
     for (const name of ['1', 'WRISTLET', 'a wristlet', 'I want a wristlet that fits']) {
       expect(await run([name])).toContain('Question 1, about 2 to go');
     }
-    for (const name of ['0', '4', '', 'socks']) {
+    for (const name of ['0', '4', '']) {
       expect(await run([name])).toContain('Please type a number from 1 to 3.');
     }
+    expect(await run(['socks'])).toContain('I do not know what to do about that.');
   });
 
   it('tells the desk which question each line answers', async () => {

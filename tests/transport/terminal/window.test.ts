@@ -41,7 +41,7 @@ function openWindow() {
 /** The same, at the first question. */
 async function atFirstQuestion() {
   const window = openWindow();
-  await window.sees('What would you like?');
+  await window.sees('What would you like to do?');
   window.press(ENTER);
   await window.sees('Type an answer or a command');
   return window;

@@ -1,0 +1,121 @@
+/** Where she says what she would like to do: by a number, by a name, or in words of her own. */
+import { findWish } from '../../dialogue/wish.ts';
+import { WISH_GROUPS, type WishGroup } from '../../flow/schema.ts';
+import type { Desk, Offered, OpenInterview } from '../contract.ts';
+import type { Person } from './conversation.ts';
+import { paragraph } from './render.ts';
+import { LEAVE } from './screen.ts';
+import { SHEETS } from './sheets.ts';
+
+/** What she has chosen to do. */
+export type Deed =
+  | { readonly do: 'go on'; readonly session: string }
+  | { readonly do: 'begin'; readonly flow: string }
+  | { readonly do: 'print' };
+
+/** One line of a list: it leads to a deed, or to a further list. */
+export interface Entry {
+  readonly label: string;
+  /** Other words by which it may be called. */
+  readonly names: readonly string[];
+  readonly leads: Deed | List;
+}
+
+export interface List {
+  readonly title: string;
+  readonly entries: readonly Entry[];
+}
+
+const GROUPS: Readonly<Record<WishGroup, string>> = {
+  check: 'Is it right? Gauge, size, ease, and what the pattern says',
+  body: 'The body: measures, length, waist, hem and bust',
+  tops: 'Sleeves, armholes, neck, shoulders and yokes',
+  sums: 'One sum: stitches, rows, buttons, bands and yarn',
+};
+
+/** What she wants to do; undefined where she leaves. */
+export async function chosen(desk: Desk, owner: string, person: Person): Promise<Deed | undefined> {
+  const first = firstList(desk, owner);
+  const all = [...first.entries, ...desk.flows().map(toBegin)];
+  let list = first;
+  for (;;) {
+    const picked = await person.pick(list);
+    if (picked === undefined || is(LEAVE.send, picked)) return undefined;
+    const entry = typeof picked === 'string' ? named([...list.entries, ...all], picked) : picked;
+    const leads =
+      entry?.leads ?? (typeof picked === 'string' ? likeliest(desk.flows(), picked, first) : first);
+    if ('do' in leads) return leads;
+    if (entry === undefined && leads === first) person.tell([paragraph(NOT_UNDERSTOOD, 'refused')]);
+    list = leads;
+  }
+}
+
+const NOT_UNDERSTOOD =
+  'I do not know what to do about that. Say it in other words, such as "my sleeves are too tight", or take one of these.';
+
+/** Open interviews, what is wished most often, and the rest in groups. */
+function firstList(desk: Desk, owner: string): List {
+  const flows = desk.flows();
+  const first: { title: string; entries: Entry[] } = { title: 'What would you like to do?', entries: [] };
+  const back: Entry = { label: 'Back to the beginning', names: ['back'], leads: first };
+  const groups = WISH_GROUPS.flatMap((group): Entry[] => {
+    const entries = flows.filter((flow) => flow.group === group && !flow.common).map(toBegin);
+    const title = GROUPS[group];
+    return entries.length === 0
+      ? []
+      : [{ label: `${title} …`, names: [title], leads: { title, entries: [...entries, back] } }];
+  });
+  first.entries.push(
+    ...desk.open(owner).map(toGoOn),
+    ...flows.filter(({ common }) => common).map(toBegin),
+    ...groups,
+    { label: SHEETS, names: ['sheets'], leads: { do: 'print' } },
+  );
+  return first;
+}
+
+function toBegin({ id, title, wish }: Offered): Entry {
+  return { label: wish, names: [id, title], leads: { do: 'begin', flow: id } };
+}
+
+function toGoOn({ session, flow, lastAt, answered }: OpenInterview): Entry {
+  const date = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+  return {
+    label: `Go on: ${flow.title} (${date.format(lastAt)}, ${answered} answered)`,
+    names: ['continue', 'go on'],
+    leads: { do: 'go on', session },
+  };
+}
+
+function named(entries: readonly Entry[], typed: string): Entry | undefined {
+  return entries.find(({ label, names }) => [label, ...names].some((name) => is(name, typed)));
+}
+
+function is(name: string, picked: string | Entry): boolean {
+  return typeof picked === 'string' && name.toLowerCase() === picked.trim().toLowerCase();
+}
+
+/** What her words may mean, to be confirmed; the first list where they tell nothing. */
+function likeliest(flows: readonly Offered[], said: string, first: List): List {
+  const found = findWish(flows, said);
+  const none: Entry = {
+    label: 'None of these: show me the list',
+    names: ['none', 'no', 'back'],
+    leads: first,
+  };
+  switch (found.found) {
+    case 'one': {
+      const entry = toBegin(found.wish);
+      return {
+        title: 'I take it that you want this:',
+        entries: [{ ...entry, names: [...entry.names, 'yes'] }, none],
+      };
+    }
+    case 'several':
+      return { title: 'Do you mean one of these?', entries: [...found.wishes.map(toBegin), none] };
+    case 'none':
+      return first;
+    default:
+      return found satisfies never;
+  }
+}
