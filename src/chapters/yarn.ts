@@ -42,23 +42,28 @@ function fromPattern(book: Ledger): Outcome {
 
 /** The yarn for an area, from a swatch that was weighed; undefined where figures are missing. */
 export function needFromSwatch(book: Ledger, area: number): YarnNeed | BallUnknown | undefined {
+  const weighed = takeSwatch(book);
+  return weighed && yarnFromSwatch(area, weighed.swatch, weighed.ball, USUAL_MARGIN);
+}
+
+function takeSwatch(book: Ledger) {
   const grams = take(book, 'yarn_swatch', 'yarn weight')?.grams;
   const [width, height] = [takeLength(book, 'yarn_swatch_width'), takeLength(book, 'yarn_swatch_height')];
   const ball = take(book, 'yarn_ball', 'yarn weight')?.grams;
   if (grams === undefined || width === undefined || height === undefined) return undefined;
   const swatch = { amount: { value: grams, unit: 'g' as const }, width, height };
-  return yarnFromSwatch(area, swatch, ball === undefined ? {} : { grams: ball }, USUAL_MARGIN);
+  return { swatch, ball: ball === undefined ? {} : { grams: ball } };
 }
 
 function fromSwatch(book: Ledger): Outcome {
   const [bust, length] = [takeLength(book, 'yarn_around'), takeLength(book, 'yarn_long')];
   const [upperArm, wrist] = [takeLength(book, 'yarn_upper_arm'), takeLength(book, 'yarn_wrist')];
   const sleeve = takeLength(book, 'sleeve_length');
-  const found = needFromSwatch(book, 0);
-  if (found === undefined || bust === undefined || length === undefined) return missing(book);
+  const weighed = takeSwatch(book);
+  if (weighed === undefined || bust === undefined || length === undefined) return missing(book);
   if (upperArm === undefined || wrist === undefined || sleeve === undefined) return missing(book);
   const area = sweaterArea({ bust, length, upperArm, wrist, sleeve });
-  const need = needFromSwatch(book, area.area) ?? found;
+  const need = yarnFromSwatch(area.area, weighed.swatch, weighed.ball, USUAL_MARGIN);
   const rough = [phrase('note: area is reckoned roughly')];
   return planOf(book, [phrase('summary: yarn')], [yarnPart(need, area.workings, rough)]);
 }
