@@ -27,7 +27,8 @@ export async function tinyBot(
     intents: [GatewayIntentBits.Guilds, GatewayIntentBits.DirectMessages],
     partials: [Partials.Channel],
     allowedMentions: { parse: [] },
-    rest: { api: standIn.api, version: '10' },
+    // A crowd on a loaded machine may wait longer than the library's fifteen seconds, after which it sends a call twice.
+    rest: { api: standIn.api, version: '10', timeout: 60_000 },
     ...options,
   });
   const errors: unknown[] = [];
