@@ -1,6 +1,6 @@
 /** What happens in the middle of an interview: second thoughts, pauses, other units, and coming back on another day. */
-import { describe, it } from 'vitest';
-import { COMES_BACK, type Conversation, hold } from './conversation.ts';
+import { describe, expect, it } from 'vitest';
+import { COMES_BACK, type Conversation, departures } from './conversation.ts';
 
 const CONVERSATIONS: readonly Conversation[] = [
   {
@@ -186,5 +186,7 @@ const CONVERSATIONS: readonly Conversation[] = [
 ];
 
 describe('a knitter who', () => {
-  it.each(CONVERSATIONS)('$situation', hold);
+  it.each(CONVERSATIONS)('$situation', (conversation) => {
+    expect(departures(conversation)).toEqual([]);
+  });
 });
