@@ -21,7 +21,11 @@ describe('a conversation that is written down', () => {
   });
 
   it.each<[string, Partial<Conversation>, string]>([
-    ['another question', { lines: [['spread_change', '+10']] }, "before '+10' stands spread_stitches, not spread_change"],
+    [
+      'another question',
+      { lines: [['spread_change', '+10']] },
+      "before '+10' stands spread_stitches, not spread_change",
+    ],
     ['a refusal', { lines: [['spread_stitches', 'many']] }, "'many' is refused: "],
     [
       'something else told',
