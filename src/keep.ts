@@ -3,6 +3,7 @@ import { existsSync, writeFileSync } from 'node:fs';
 import { extname, resolve } from 'node:path';
 import type { Plan } from './fit/plan.ts';
 import type { LengthUnit } from './fit/units.ts';
+import type { StartingFigure } from './present/key.ts';
 import { BLANKS, type Blank, blankSheet, picturesOf, render, sheetOf } from './present/pictures.ts';
 import type { Job } from './present/render/job.ts';
 import type { Paper, TypeSize } from './present/sheets/paper.ts';
@@ -31,6 +32,8 @@ export interface KeptFiles extends Print {
   readonly picture?: string | undefined;
   /** A PDF file. */
   readonly sheet?: string | undefined;
+  /** Answers that its workings begin with. */
+  readonly from?: readonly StartingFigure[];
 }
 
 /** Writes the files, over those of the same name, and gives their names. */
@@ -101,9 +104,10 @@ function pictured(plan: Plan, { dialect }: Printing): Content[] {
   }));
 }
 
-function planned(plan: Plan, print: Print, printing: Printing): Content[] {
+function planned(plan: Plan, print: Print & Pick<KeptFiles, 'from'>, printing: Printing): Content[] {
   const { dialect, date } = printing;
-  const sheet = sheetOf(plan, { project: '', date, dialect, ...printed(print, printing, plan.unit) });
+  const from = print.from ?? [];
+  const sheet = sheetOf(plan, { project: '', date, dialect, from, ...printed(print, printing, plan.unit) });
   return [{ suffix: '', job: { make: 'pdf', sheet } }];
 }
 

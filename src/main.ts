@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
 import { FlowFaults } from './flow/fault.ts';
 import { loadFlows } from './library.ts';
+import { keyText } from './present/key-text.ts';
 import { outcomeText } from './present/plan-text.ts';
 
 const [, , command, ...args] = process.argv;
@@ -21,6 +22,7 @@ async function runFit(): Promise<void> {
   process.exitCode = await runCommand(args, {
     flows: loadFlows(),
     wording: (outcome, workings) => outcomeText(outcome, { dialect: 'us', workings }),
+    key: (outcome, answers) => keyText(outcome, answers, 'us'),
     out: (text) => process.stdout.write(text),
     error: (text) => process.stderr.write(text),
     keep: async (plan, files) => {

@@ -77,7 +77,8 @@ export function stepText(step: Step, number: number, voice: Voice, options: Text
   return lines.join('\n   ');
 }
 
-function instructionText(instruction: Instruction, voice: Voice): string[] {
+/** What to do, in sentences. */
+export function instructionText(instruction: Instruction, voice: Voice): string[] {
   switch (instruction.do) {
     case 'say':
       return [wordPhrase(instruction.phrase, voice)];
@@ -140,7 +141,7 @@ function instructionText(instruction: Instruction, voice: Voice): string[] {
 }
 
 /** Every row that shapes, in full; nothing for what needs no such list. */
-function scheduleLines(instruction: Instruction, voice: Voice): string[] {
+export function scheduleLines(instruction: Instruction, voice: Voice): string[] {
   const worked = voice.worked ?? 'flat';
   switch (instruction.do) {
     case 'shape':

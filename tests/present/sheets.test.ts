@@ -75,6 +75,22 @@ describe('the plan as a sheet', async () => {
     );
   });
 
+  it('prints the answers before the numbered workings where they are wished for, and nowhere else', async () => {
+    const from = [{ label: 'Bust or chest', shown: '96.5 cm', assumed: false }];
+    const keyed = await readPdf(await pdf(sheetOf(plan, { ...OPTIONS, from })));
+    const said = keyed.pages.flatMap((p) => p.tags.map((t) => plainText(t.text)));
+    const at = said.indexOf('It starts from');
+    expect(said.slice(at - 2, at + 2)).toEqual([
+      'Workings',
+      'Numbers are shown rounded; they were worked with the whole figures.',
+      'It starts from',
+      '• Bust or chest: 96.5 cm',
+    ]);
+    expect(said.filter((words) => words.startsWith('(1) '))).toHaveLength(1);
+    expect(whole).not.toContain('It starts from');
+    expect(whole).toMatch(/Lines? \d.* used here too\./);
+  });
+
   it('has a figure for every piece and every shaping, each with its words', () => {
     const figures = tags.filter((t) => t.role === 'Figure');
     // Body, sleeve, sizes, and three sections that are shaped, at the least.

@@ -2,14 +2,13 @@
 import type { Finished, Plan, Step } from '../../fit/plan.ts';
 import { formatLength } from '../../fit/units.ts';
 import { drawable } from '../draw/font.ts';
+import { answerKey, type KeyPart, SHOWN_ROUNDED, type StartingFigure, wordAlso } from '../key.ts';
 import { picturesOfStep, schematicsOf } from '../pictures/of-plan.ts';
 import type { Picture } from '../pictures/picture.ts';
-import { stepTitle } from '../pictures/words.ts';
 import { stepText } from '../plan-text.ts';
 import type { Dialect } from '../terms.ts';
 import type { View } from '../view.ts';
 import { wordPhrase } from '../wording.ts';
-import { wordWorking } from '../workings-text.ts';
 import { layOut, lineWidth, pageRoom, type Section } from './pages.ts';
 import {
   figure,
@@ -25,6 +24,8 @@ import { type Sheet, type SheetOptions, wordDate } from './sheet.ts';
 
 export interface PlanSheetOptions extends SheetOptions {
   readonly dialect: Dialect;
+  /** The answers that are to be printed before the workings; none where others may read the sheet. */
+  readonly from?: readonly StartingFigure[];
 }
 
 export function planSheet(plan: Plan, options: PlanSheetOptions): Sheet {
@@ -46,7 +47,7 @@ export function planSheet(plan: Plan, options: PlanSheetOptions): Sheet {
       setting,
     ),
     ...pictureSections(plan, setting, options, view),
-    ...workingSections(plan, setting, view),
+    ...workingSections(plan, setting, options),
   ];
   const project = drawable(options.project);
   const head = { title: project === '' ? 'Plan' : `${project}: Plan`, date: wordDate(options.date) };
@@ -160,30 +161,30 @@ function pictureSection(
   };
 }
 
-function workingSections(plan: Plan, setting: Setting, view: View): Section[] {
-  const ofSteps = plan.steps.flatMap((step, i) => {
-    const voice = { ...view, worked: step.worked };
-    const lines = step.workings.map((w) => wordWorking(w, voice));
-    return lines.length === 0 ? [] : [{ title: `${i + 1}. ${stepTitle(step, view)}`, lines }];
-  });
-  const measurements = plan.finished.flatMap((f) =>
-    f.workings.map((w) => wordWorking(w, { ...view, worked: null })),
-  );
-  const all = [
-    ...ofSteps,
-    ...(measurements.length === 0 ? [] : [{ title: 'The measurements', lines: measurements }]),
-  ];
+/** The answer key: what the plan starts from, where that is to be printed, then every working, numbered. */
+function workingSections(plan: Plan, setting: Setting, { dialect, from }: PlanSheetOptions): Section[] {
+  const { from: starts, parts } = answerKey({ kind: 'plan', plan }, from ?? [], dialect);
+  const start = { title: 'It starts from', lines: starts.map((words) => ({ words, mark: '•' })) };
+  const all = [...(starts.length === 0 ? [] : [start]), ...parts.flatMap(keyLines)];
   return all.map(({ title, lines }, i) => ({
     heading: [
       ...(i === 0 ? [heading('H1', 'Workings', setting), paragraph(SHOWN_ROUNDED, setting)] : []),
       heading('H2', title, setting),
     ],
     continued: [heading('H2', `${title} (continued)`, setting)],
-    paragraphs: [...new Set(lines)].map((l) =>
-      paragraph(l, setting, { indent: setting.body, mark: '•', size: setting.small }),
-    ),
+    paragraphs: lines.map(({ words, mark }) => {
+      const look = { indent: setting.body, size: setting.small };
+      return paragraph(words, setting, mark === null ? look : { ...look, mark });
+    }),
     newPage: i === 0,
   }));
 }
 
-const SHOWN_ROUNDED = 'Numbers are shown rounded; they were worked with the whole figures.';
+/** The rows of a step stand under its heading in the plan. */
+function keyLines({ title, lines, also }: KeyPart) {
+  const words = [
+    ...lines.map(({ number, text }) => ({ words: `(${number}) ${text}`, mark: null })),
+    ...(also.length === 0 ? [] : [{ words: wordAlso(also), mark: null }]),
+  ];
+  return words.length === 0 ? [] : [{ title, lines: words }];
+}

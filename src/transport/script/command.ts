@@ -1,7 +1,8 @@
 /** The `fit` command: lists flows, prints a flow's questions, or answers flows from a file or in one line. */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import type { Plan } from '../../fit/plan.ts';
+import type { ReviewLine } from '../../dialogue/message.ts';
+import type { Outcome, Plan } from '../../fit/plan.ts';
 import type { CompiledFlow, Flows } from '../../flow/compile.ts';
 import type { Print, Wording } from '../contract.ts';
 import { AnswerFileFault, readScripts } from './files.ts';
@@ -11,16 +12,22 @@ import { runScript, type ScriptResult } from './run.ts';
 
 export const EXIT = { plan: 0, fault: 1, refused: 2, open: 3, cannot: 4 } as const;
 
+export interface WantedFiles extends Print {
+  readonly picture?: string | undefined;
+  readonly sheet?: string | undefined;
+  /** Answers to be printed before the workings. */
+  readonly from?: readonly ReviewLine[];
+}
+
 export interface CommandSurroundings {
   readonly flows: Flows;
   readonly wording: Wording;
   readonly out: (text: string) => void;
   readonly error: (text: string) => void;
+  /** The answer key of an outcome in words. */
+  readonly key: (outcome: Outcome, answers: readonly ReviewLine[]) => string;
   /** Keeps a plan's pictures and its sheet as files, and gives the names of the files. */
-  readonly keep: (
-    plan: Plan,
-    files: Print & { picture?: string | undefined; sheet?: string | undefined },
-  ) => Promise<readonly string[]>;
+  readonly keep: (plan: Plan, files: WantedFiles) => Promise<readonly string[]>;
   /** Keeps a sheet that is filled in by hand, and gives the name of its file. */
   readonly keepBlank: (wish: BlankWish) => Promise<readonly string[]>;
 }
@@ -28,12 +35,13 @@ export interface CommandSurroundings {
 const USAGE = `Use it like this:
   npm run -s fit -- --flows
   npm run -s fit -- --flow ID --questions
-  npm run -s fit -- --flow ID --answers FILE [--json] [--picture FILE.png] [--sheet FILE.pdf]
-  npm run -s fit -- --flow ID NAME=VALUE ... [--json] [--picture FILE.png] [--sheet FILE.pdf]
+  npm run -s fit -- --flow ID --answers FILE [--json] [--key] [--picture FILE.png] [--sheet FILE.pdf]
+  npm run -s fit -- --flow ID NAME=VALUE ... [--json] [--key] [--picture FILE.png] [--sheet FILE.pdf]
   npm run -s fit -- --blank SHEET --sheet FILE.pdf [--unit cm|in]
 SHEET, to be filled in by hand: measuring, rows, stitches, waist or wedge.
 With every --sheet: [--paper A4|Letter] [--type normal|large].
 FILE is YAML or JSON: question ids with what a person would type.
+--key prints the answers and every working, numbered, in place of the plan; with --sheet both stand on its last pages.
 NAME is a question's option in a flow of few questions, as --questions lists it.
 Exit code 0: a plan. 2: an answer was refused. 3: questions are open. 4: it cannot be planned. 1: a fault.
 `;
@@ -46,6 +54,8 @@ export async function runCommand(args: readonly string[], around: CommandSurroun
   const print = readPrint(parsed);
   if (typeof print === 'string') return complain(around, `${print}\n`);
   if (parsed.blank !== undefined) return keepBlank(parsed, print, around);
+  if (parsed.json === true && parsed.key === true)
+    return complain(around, 'Take --json or --key: the data hold every working already.\n');
   const wanted = { ...parsed, ...print };
   if (parsed.flows === true) {
     for (const { file } of around.flows.values()) around.out(`${file.id}\t${file.title}\t${file.wish}\n`);
@@ -106,6 +116,7 @@ function readArgs(args: readonly string[]) {
         questions: { type: 'boolean' },
         answers: { type: 'string' },
         json: { type: 'boolean' },
+        key: { type: 'boolean' },
         picture: { type: 'string' },
         sheet: { type: 'string' },
         blank: { type: 'string' },
@@ -135,10 +146,9 @@ function questionsOf(flow: CompiledFlow, flows: Flows) {
   }));
 }
 
-interface Wanted extends Print {
+interface Wanted extends WantedFiles {
   readonly json?: boolean | undefined;
-  readonly picture?: string | undefined;
-  readonly sheet?: string | undefined;
+  readonly key?: boolean | undefined;
 }
 
 async function answerAll(
@@ -168,15 +178,19 @@ function isFileTrouble(error: unknown): error is NodeJS.ErrnoException {
 }
 
 async function tellOne(result: ScriptResult, wanted: Wanted, around: CommandSurroundings): Promise<number> {
-  const code = tell(result, wanted.json === true, around);
+  const code = tell(result, wanted, around);
   if (result.result !== 'outcome' || result.outcome.kind !== 'plan') return code;
   const { plan } = result.outcome;
-  return written(around, code, () => around.keep(plan, wanted));
+  const files = wanted.key === true ? { ...wanted, from: result.answers } : wanted;
+  return written(around, code, () => around.keep(plan, files));
 }
 
-function tell(result: ScriptResult, json: boolean, { out, error, wording }: CommandSurroundings): number {
+function tell(result: ScriptResult, { json, key }: Wanted, around: CommandSurroundings): number {
+  const { out, error } = around;
   if (result.result === 'outcome') {
-    out(json ? `${JSON.stringify(asData(result), null, 2)}\n` : wording(result.outcome, true));
+    if (json === true) out(`${JSON.stringify(asData(result), null, 2)}\n`);
+    else
+      out(key === true ? around.key(result.outcome, result.answers) : around.wording(result.outcome, true));
   } else if (result.result === 'refused') {
     for (const r of result.refused)
       error(`${r.question}: '${r.answer}' was not taken. ${r.reason} (for example: ${r.example})\n`);

@@ -2,8 +2,9 @@
  * An interview answered from a file: question ids to what a person would type. Goes through the same turns as a person
  * does. All refusals and all open questions are gathered, not only the first.
  */
-import type { Reply } from '../../dialogue/message.ts';
+import type { Reply, ReviewLine } from '../../dialogue/message.ts';
 import { AT_THE_START, answersOf, type Session } from '../../dialogue/session.ts';
+import { reviewLines } from '../../dialogue/show.ts';
 import { standing } from '../../dialogue/standing.ts';
 import { turn } from '../../dialogue/turn.ts';
 import type { Outcome } from '../../fit/plan.ts';
@@ -26,7 +27,8 @@ export interface OpenQuestion {
 }
 
 export type ScriptResult =
-  | { readonly result: 'outcome'; readonly outcome: Outcome }
+  /** `answers`: what it starts from, in the order of the questions. */
+  | { readonly result: 'outcome'; readonly outcome: Outcome; readonly answers: readonly ReviewLine[] }
   | { readonly result: 'refused'; readonly refused: readonly Refusal[] }
   | { readonly result: 'open'; readonly open: readonly OpenQuestion[] };
 
@@ -64,7 +66,11 @@ export function runScript(flow: CompiledFlow, script: Script): ScriptResult {
   }
   if (refused.length > 0) return { result: 'refused', refused };
   if (open.length > 0) return { result: 'open', open };
-  return { result: 'outcome', outcome: flow.outcome(answersOf(session.log)) };
+  return {
+    result: 'outcome',
+    outcome: flow.outcome(answersOf(session.log)),
+    answers: reviewLines(flow, session),
+  };
 }
 
 function say(

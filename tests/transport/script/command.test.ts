@@ -151,6 +151,37 @@ describe('answers from a file', () => {
   });
 });
 
+describe('the answer key', () => {
+  it('takes the place of the plan: the answers as they were understood, and every working by number', async () => {
+    const typed = SPACING.replace('spacing_plain: 0', "spacing_plain: I don't know");
+    const { code, out } = await run('--flow', 'spacing', '--answers', written('key.yaml', typed), '--key');
+    expect(code).toBe(0);
+    expect(out).toContain('It starts from:\n- Stitches now: 50 stitches\n- Stitches wanted: 72 stitches\n');
+    expect(out).toContain('- Plain rows at each end: not known; 0 rows is used (assumed)\n');
+    expect(out).toContain('\n\nStep 1. ');
+    expect(out).toContain(
+      '\n(1) stitches to gain = 72 stitches (stitches at the end) − 50 stitches (stitches at the start) = 22 stitches\n',
+    );
+    expect(out).not.toContain('You:');
+  });
+
+  it('stands on the sheet too, with the answers before the workings', async () => {
+    const file = written('key-sheet.yaml', SPACING);
+    const { kept } = await run('--flow', 'spacing', '--answers', file, '--key', '--sheet', 'key.pdf');
+    expect(kept.map((k) => k.files)).toMatchObject([
+      {
+        sheet: 'key.pdf',
+        from: [{ label: 'Stitches now', shown: '50 stitches', assumed: false }, {}, {}, {}, {}],
+      },
+    ]);
+  });
+
+  it('is not asked for together with data', async () => {
+    const { code, error } = await run('--flow', 'spacing', '--answers', 'x.yaml', '--key', '--json');
+    expect([code, error]).toEqual([1, 'Take --json or --key: the data hold every working already.\n']);
+  });
+});
+
 describe('a sheet', () => {
   it('is printed in large type and on the paper that is asked for', async () => {
     const file = written('printed.yaml', SPACING);

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll } from 'vitest';
 import type { Plan } from '../../../src/fit/plan.ts';
 import { loadFlows } from '../../../src/library.ts';
+import { keyText } from '../../../src/present/key-text.ts';
 import { outcomeText } from '../../../src/present/plan-text.ts';
 import { runCommand } from '../../../src/transport/script/command.ts';
 import type { BlankWish } from '../../../src/transport/script/print-options.ts';
@@ -43,8 +44,9 @@ export async function run(...args: readonly string[]): Promise<Ran> {
     error: (text) => {
       error += text;
     },
-    keep: async (plan, { picture, sheet, paper, type }) => {
-      kept.push({ plan, files: { picture, sheet, paper, type } });
+    key: (outcome, answers) => keyText(outcome, answers, 'us'),
+    keep: async (plan, { picture, sheet, paper, type, from }) => {
+      kept.push({ plan, files: { picture, sheet, paper, type, ...(from === undefined ? {} : { from }) } });
       return [picture, sheet].filter((file) => file !== undefined);
     },
     keepBlank: async (wish) => {
