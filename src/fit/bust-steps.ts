@@ -22,15 +22,10 @@ export function advicePart(
   figures: AdviceFigures,
   chosen: BustShaping | 'front stitches',
 ): Part {
-  const same = chosen === advice.suits;
   return {
     steps: [
       step('front', phrase('where: which shaping suits'), {
-        instead: [
-          say(phrase(`do: advice, ${advice.suits}`)),
-          ...(same ? [] : [say(phrase('do: planned as you chose'))]),
-          ...(chosen === 'none' ? [say(phrase('do: bust as the pattern has it'))] : []),
-        ],
+        instead: [say(phrase(`do: advice, ${advice.suits}`)), ...chosenWay(chosen, advice.suits)],
         notes: advice.because.map((reason) => because(reason, figures)),
         workings: figures.workings,
       }),
@@ -38,6 +33,12 @@ export function advicePart(
     finished: [],
     pieces: [],
   };
+}
+
+/** What is planned, where that is not what was advised. */
+function chosenWay(chosen: BustShaping | 'front stitches', advised: BustShaping) {
+  if (chosen === 'none') return [say(phrase('do: bust as the pattern has it'))];
+  return chosen === advised ? [] : [say(phrase(`do: chosen, ${chosen}`))];
 }
 
 function because(reason: BustReason, { length, width, ease }: AdviceFigures): Phrase {

@@ -44,10 +44,15 @@ export function formatQuantity(q: Quantity, reader: Reader): string {
   }
 }
 
+/** From so many grams or metres on, yarn is told to the whole one: a kitchen scale shows no more. */
+const WHOLE_YARN_FROM = 10;
+
 /** The number alone, in the reader's unit. */
 export function formatNumber(q: Quantity, { unit, fine }: Reader): string {
   if (q.unit === 'cm' && fine !== true) return formatTape(q.value as Cm, unit);
-  return formatDecimal(inUnit(q.value, q.unit, unit), decimalsOf(q.unit));
+  const value = inUnit(q.value, q.unit, unit);
+  const isYarn = q.unit === 'g' || q.unit === 'm';
+  return formatDecimal(value, isYarn && fine !== true && value >= WHOLE_YARN_FROM ? 0 : decimalsOf(q.unit));
 }
 
 function counted(value: number, one: string, many: string): string {

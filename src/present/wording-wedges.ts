@@ -115,7 +115,10 @@ export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], stri
   'do: advice, short rows': 'Short rows suit you: they add length to the front, and no width.',
   'do: advice, vertical darts': 'Vertical darts suit you: they add width to the front, and no length.',
   'do: advice, both': 'Both suit you: short rows for the length, vertical darts for the width.',
-  'do: planned as you chose': 'You chose another way, and it is planned as you chose.',
+  'do: chosen, short rows': 'You chose short rows alone, and they are planned here.',
+  'do: chosen, vertical darts': 'You chose vertical darts alone, and they are planned here.',
+  'do: chosen, both': 'You chose short rows and vertical darts, and both are planned here.',
+  'do: chosen, front stitches': 'You chose more stitches for the front, and they are planned here.',
   'note: girths speak for length':
     'The full bust is {width} more than the upper bust, so the front needs more length too.',
   'note: the front needs length': 'Over the bust the front needs {length} more length than the back.',

@@ -29,7 +29,7 @@ describe('yarn', () => {
     const plan = planOf('yarn', other('13 balls', '91 m', '100 m'));
     expect(workingNamed(plan, 'yarn of the pattern').exact).toBeCloseTo(1183, 9);
     // With a margin of a tenth: 13.01 balls, so one more than 13.
-    expect(textOf(plan)).toContain('It takes about 1183 m, and 1301.3 m with a margin. Balls to buy: 14.');
+    expect(textOf(plan)).toContain('It takes about 1183 m, and 1301 m with a margin. Balls to buy: 14.');
     expectSound(plan);
   });
 
@@ -37,7 +37,7 @@ describe('yarn', () => {
     const plan = planOf('yarn', other('7', '125 yards', '85 yd', 'in'));
     const { exact } = workingNamed(plan, 'yarn of the pattern');
     expect(exact / 0.9144 / 85).toBeCloseTo(10.294, 3);
-    expect(textOf(plan)).toContain('It takes about 875 yd, and 962.5 yd with a margin. Balls to buy: 12.');
+    expect(textOf(plan)).toContain('It takes about 875 yd, and 963 yd with a margin. Balls to buy: 12.');
     expectSound(plan);
   });
 

@@ -17,7 +17,7 @@ const CONVERSATIONS: readonly Conversation[] = [
       ['review', 'yes'],
     ],
     ends: 'plan',
-    says: ['It takes about 625 yd, and 687.5 yd with a margin. Balls to buy: 5.'],
+    says: ['It takes about 625 yd, and 688 yd with a margin. Balls to buy: 5.'],
   },
   {
     situation:
@@ -39,7 +39,7 @@ const CONVERSATIONS: readonly Conversation[] = [
     ],
     ends: 'plan',
     // ¼ g a square inch; 40 × 24 and twice 11 × 18 are 1356 square inches; 339 g and a tenth are 372.9 g.
-    says: ['It takes about 339 g, and 372.9 g with a margin. Balls to buy: 8.'],
+    says: ['It takes about 339 g, and 373 g with a margin. Balls to buy: 8.'],
   },
   {
     situation:
