@@ -4,6 +4,7 @@ import { AT_THE_START, answersOf, type LogLine, type Session } from './dialogue/
 import { show } from './dialogue/show.ts';
 import { screenOf, standing } from './dialogue/standing.ts';
 import { turn } from './dialogue/turn.ts';
+import { earlierFor } from './earlier.ts';
 import type { LengthUnit } from './fit/units.ts';
 import { valueGiven } from './flow/answer.ts';
 import type { CompiledFlow, Flows } from './flow/compile.ts';
@@ -43,7 +44,16 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
     const session = store.load(id);
     if (session === undefined) throw new DeskRefused('no such interview');
     if (session.owner !== owner) throw new DeskRefused('of another owner');
-    return { ...session, measured: measuredOf(owner) };
+    return withEarlier(session);
+  }
+
+  /** With what the owner has said in her other interviews. */
+  function withEarlier(session: Session): Session {
+    const { id, owner } = session;
+    const others = () =>
+      store.openOf(owner).flatMap((open) => (open.session.id === id ? [] : [open.session]));
+    const earlier = once(() => earlierFor(flowOf(session.flow), others(), flows));
+    return { ...session, measured: measuredOf(owner), earlier };
   }
 
   return {
@@ -66,7 +76,7 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
       const { version } = flow.file;
       const session = { id: newId(), owner, flow: id, version, log, place: AT_THE_START };
       storing(() => store.create(session, now));
-      return { session: session.id, replies: show(flow, { ...session, measured: measuredOf(owner) }) };
+      return { session: session.id, replies: show(flow, withEarlier(session)) };
     },
 
     resume: (owner, id) => {
@@ -86,6 +96,14 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
         session = sessionOf(owner, id);
       }
     },
+  };
+}
+
+function once<T>(work: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: work() };
+    return made.value;
   };
 }
 

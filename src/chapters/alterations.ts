@@ -57,10 +57,15 @@ export function sleeveShaped(book: Ledger): ShapedSleeve | CannotAlter | undefin
   return shaped.kind === 'cannot' ? cannot(shaped) : { shaped, widths: { wrist: hand, upperArm: arm } };
 }
 
-export function bodyAltered(book: Ledger, wish: { readonly waist: boolean }): Altered {
-  const made = bodyShaped(book, { length: true, ...wish });
+export function bodyAltered(book: Ledger, wish: BodyWish): Altered {
+  const made = bodyShaped(book, wish);
   if (made === undefined || 'kind' in made) return made;
   return bodyPart(made.shaped, made.waist);
+}
+
+export interface BodyWish {
+  readonly length: boolean;
+  readonly waist: boolean;
 }
 
 export interface ShapedBody {
@@ -70,10 +75,7 @@ export interface ShapedBody {
 }
 
 /** Where its length is not to change, it is the pattern's. Undefined where figures are missing. */
-export function bodyShaped(
-  book: Ledger,
-  wish: { readonly length: boolean; readonly waist: boolean },
-): ShapedBody | CannotAlter | undefined {
+export function bodyShaped(book: Ledger, wish: BodyWish): ShapedBody | CannotAlter | undefined {
   const figures = bodyFigures(book);
   const length = wish.length ? takeLength(book, 'body_length') : figures?.length;
   const waist = wish.waist ? waistWanted(book) : null;

@@ -24,7 +24,7 @@ const SLEEVE_ROUND = { worked: 'round', at: 'both sides of the underarm line', p
 const BODY_ROUND = { worked: 'round', at: 'both sides of both side lines', perRow: 4 } as const;
 
 /** By the choices of the question 'recheck_piece'. */
-const PARTS: Readonly<Record<string, Part>> = {
+export const PARTS: Readonly<Record<string, Part>> = {
   sleeve_up_flat: { name: 'sleeve', direction: 'up', ...FLAT },
   sleeve_up_round: { name: 'sleeve', direction: 'up', ...SLEEVE_ROUND },
   sleeve_down_flat: { name: 'sleeve', direction: 'down', ...FLAT },

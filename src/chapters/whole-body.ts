@@ -27,9 +27,9 @@ export function bodyOfGarment(book: Ledger, wishes: ReadonlySet<string>): Part[]
 
 /** The body is drawn where it changes; of the sample, whose figures are all known, also where short rows lie in it. */
 function drawnBody(book: Ledger, wishes: ReadonlySet<string>): ShapedBody | CannotAlter | undefined {
-  const [length, waist] = [wishes.has('length') || wishes.has('waist'), wishes.has('waist')];
+  const [length, waist] = [wishes.has('length'), wishes.has('waist')];
   const known = sampleSize(book) !== undefined && (wishes.has('bust') || wishes.has('hem'));
-  return length || known ? bodyShaped(book, { length, waist }) : undefined;
+  return length || waist || known ? bodyShaped(book, { length, waist }) : undefined;
 }
 
 function wholeBody(book: Ledger, wishes: ReadonlySet<string>, { shaped, waist }: ShapedBody): Part[] {

@@ -20,12 +20,12 @@ export function sleeveResult(sheet: Sheet): Outcome {
 
 export function lengthResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
-  return outcomeOf(book, bodyAltered(book, { waist: false }), [phrase('summary: length')]);
+  return outcomeOf(book, bodyAltered(book, { length: true, waist: false }), [phrase('summary: length')]);
 }
 
 export function waistResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
-  return outcomeOf(book, bodyAltered(book, { waist: true }), [phrase('summary: waist')]);
+  return outcomeOf(book, bodyAltered(book, { length: false, waist: true }), [phrase('summary: waist')]);
 }
 
 /** Swatch and size first, then the yarn, then each piece in the order of knitting. */

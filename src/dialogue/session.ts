@@ -3,6 +3,7 @@ import type { Mistake } from '../fit/mistake.ts';
 import type { Cm } from '../fit/units.ts';
 import type { Measurement } from '../fit/words.ts';
 import type { Answer, Answers, Typed } from '../flow/answer.ts';
+import type { Earlier } from './earlier.ts';
 
 /** One line of the log. The log only ever grows; a changed answer is a further line. */
 export type LogLine =
@@ -72,6 +73,8 @@ export interface Session {
   readonly place: Place;
   /** What the owner measured in earlier interviews, by the name of the measurement: offered again with its date. */
   readonly measured?: ReadonlyMap<Measurement, Measured>;
+  /** What can be taken along from the owner's other interviews; worked out when it is asked for. */
+  readonly earlier?: () => readonly Earlier[];
 }
 
 /** A body measurement as it was last given; `at`: milliseconds since 1970. */

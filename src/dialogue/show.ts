@@ -4,6 +4,7 @@ import type { Sum } from '../fit/sum.ts';
 import { formatLength, type LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
+import { DATE, earlierButtons } from './earlier.ts';
 import { exampleFor } from './example.ts';
 import type { Button, Reply, ReviewLine } from './message.ts';
 import { answersOf, type Session } from './session.ts';
@@ -104,7 +105,7 @@ function ask(flow: CompiledFlow, session: Session, stop: Stop): Reply {
     question: stop.id,
     text: question.ask,
     progress: { number: at + 1, toGo: open.length },
-    buttons: [...choiceButtons(stop), ...likely(flow, stop, session)],
+    buttons: [...choiceButtons(stop), ...earlierButtons(flow, session, stop), ...likely(flow, stop, session)],
     several: question.kind === 'choices',
     example: exampleFor(question, unitOf(answers)),
     help: [...(at > 0 ? [BACK] : []), WHY, HOW, ...lessonButton(flow, stop), UNKNOWN, PAUSE],
@@ -153,13 +154,6 @@ function savedButton({ question }: Stop, { measured }: Session, unit: LengthUnit
     },
   ];
 }
-
-const DATE = new Intl.DateTimeFormat('en-GB', {
-  day: 'numeric',
-  month: 'long',
-  year: 'numeric',
-  timeZone: 'UTC',
-});
 
 function pendingCheck({ place }: Session): Reply {
   const pending = place.pending;

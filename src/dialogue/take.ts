@@ -2,8 +2,9 @@
 import { unitOf } from '../flow/calculations.ts';
 import type { Stop } from '../flow/compile.ts';
 import { bodyKnown, checkBody } from './body-check.ts';
+import { earlierAt, worded } from './earlier.ts';
 import { accept, again, at, done, type Scene, type Turn } from './scene.ts';
-import { answersOf, type PendingOption } from './session.ts';
+import { answersOf, type PendingOption, type Session } from './session.ts';
 
 type Also = NonNullable<NonNullable<Parameters<typeof accept>[4]>['also']>;
 
@@ -37,4 +38,20 @@ export function putBack(
   asked: { readonly text: string; readonly yesNo: boolean; readonly options: readonly PendingOption[] },
 ): Turn {
   return done(flow, at(session, { pending: { question, ...asked } }), [], []);
+}
+
+/** Takes along what was pressed; undefined where the text is no such button. Each answer keeps its own date. */
+export function takeAlong(scene: Scene, stop: Stop): Turn | undefined {
+  const { flow, session, text } = scene;
+  const said = text.trim().toLowerCase();
+  const found = earlierAt(flow, session, stop).find(({ label }) => label.toLowerCase() === said);
+  if (found === undefined) return undefined;
+  const next: Session = {
+    ...session,
+    log: [...session.log, ...found.lines],
+    place: { ...session.place, revisiting: null, pending: null },
+  };
+  const taken = worded(flow, session, found.lines).join(', ');
+  const echo = `${found.label}: ${taken}. To change one of them, say "change" and which.`;
+  return done(flow, next, found.lines, [{ reply: 'say', tone: 'heard', text: echo }]);
 }

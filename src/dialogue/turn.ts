@@ -15,7 +15,7 @@ import { answersOf, type PendingOption, type Session } from './session.ts';
 import { showWorkings } from './show.ts';
 import { showAnswer } from './shown.ts';
 import { screenOf, standing } from './standing.ts';
-import { putBack, take } from './take.ts';
+import { putBack, take, takeAlong } from './take.ts';
 import { asksForSums, beginSums, workSum } from './work-sums.ts';
 
 export function turn(flow: CompiledFlow, session: Session, message: Message, now: number): Turn {
@@ -30,6 +30,8 @@ export function turn(flow: CompiledFlow, session: Session, message: Message, now
   if (message.text.trim().toLowerCase() === 'workings' && scene.at.at === 'outcome') {
     return { session: woken, added: [], replies: [showWorkings(flow, woken)] };
   }
+  const along = scene.at.at === 'question' ? takeAlong(scene, scene.at.stop) : undefined;
+  if (along !== undefined) return along;
   const command = readCommand(message.text);
   if (command !== undefined && (isOnScreen(command) || !isChoiceHere(scene))) return obey(scene, command);
   if (scene.at.at !== 'question') return nothingToAnswer(scene);

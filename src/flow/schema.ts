@@ -38,6 +38,10 @@ const choice = z.strictObject({
   hear: z.array(z.string()).default([]).describe('other words that mean this choice'),
 });
 
+/** What a question may be about that lasts from one interview to the next. */
+export const ABOUT = ['wearer', 'pattern', 'swatch', 'plan'] as const;
+export type About = (typeof ABOUT)[number];
+
 /** What 'I don't know' leads to: a default with what it could change, or a part of the plan that waits. */
 const unknown = z.union([
   z.strictObject({ use: z.string().describe('a calculation that gives the default'), effect: text }),
@@ -56,6 +60,12 @@ export const questionSchema = z.strictObject({
     .enum(MEASUREMENTS)
     .optional()
     .describe('the body measurement, where it is one: checked against the tables'),
+  about: z
+    .enum(ABOUT)
+    .optional()
+    .describe(
+      'what it is about that lasts: its answer can be taken along into a later interview; a measurement is about the wearer',
+    ),
   rows_too: id.optional().describe('the question that rows typed here, beside the stitches, answer too'),
   lesson: id.optional().describe('the lesson that belongs to it'),
   offer: z.string().optional().describe('a calculation that gives likely answers'),

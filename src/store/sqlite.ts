@@ -65,7 +65,8 @@ class SqliteStore implements Store {
     return this.#read('openOf', () =>
       this.#sql.openSessions.all(owner).map((row) => {
         const session = this.#sessionFrom(row);
-        return { session, lastAt: session.log.at(-1)?.at ?? row.begun };
+        // Answers that were taken along keep their own, earlier date.
+        return { session, lastAt: Math.max(row.begun, ...session.log.map(({ at }) => at)) };
       }),
     ).sort((a, b) => b.lastAt - a.lastAt);
   }

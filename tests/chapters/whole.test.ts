@@ -28,7 +28,6 @@ const WAIST: Typed = { waist: '80 cm', waist_ease: '8 cm', underarm_to_waist: '1
 const BUST: Typed = {
   front_length: '46 cm',
   back_length: '42 cm',
-  bust_fabric: 'plain',
   bust_shaping: 'short rows',
   bust_span: '19 cm',
   bust_below_underarm: '5 cm',
@@ -182,7 +181,7 @@ describe('the whole way with every wish', () => {
 });
 
 describe('short rows laid into the body', () => {
-  const wishes = 'waist, bust, hem';
+  const wishes = 'length, waist, bust, hem';
   const some: Typed = { ...START, wishes, body_length: '40 cm', ...WAIST, ...BUST, ...HEM };
 
   it('are knitted in the round where they lie: the sides grow by the rows of the body, back and front by their wedges', () => {
@@ -249,7 +248,6 @@ describe('changes that meet in the same rows', () => {
     const plan = planOf('whole', {
       ...START,
       wishes: 'waist, bust',
-      body_length: '40 cm',
       ...WAIST,
       ...BUST,
       bust: '104 cm',

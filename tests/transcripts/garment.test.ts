@@ -51,7 +51,6 @@ const SLEEVES_AND_BODY: readonly Conversation[] = [
       ['body_made', 'top down'],
       ['gauge', '17 sts and 24 rows = 4"'],
       ['p_body_length', '14'],
-      ['body_length', '14'],
       ['p_bust', '149'],
       ['p_hem', '1"'],
       ['table', 'women'],
