@@ -9,14 +9,14 @@ import { loadFlows } from './library.ts';
 import { type ChatStore, openChatStore } from './store/chat.ts';
 import { openStore } from './store/sqlite.ts';
 import type { Store } from './store/store.ts';
-import { checkDiscord, type Finding } from './transport/discord/check.ts';
+import { checkDiscord, type Finding, whyNot } from './transport/discord/check.ts';
 import { commandsFor } from './transport/discord/commands.ts';
 import { startHeart } from './transport/discord/health.ts';
 import { IDENTIFY_APART } from './transport/discord/limits.ts';
 import { factsOf, type Log, logTo } from './transport/discord/log.ts';
 import type { DiscordParts, People } from './transport/discord/parts.ts';
 import { draughtsman } from './transport/discord/plan-files.ts';
-import { register, restFor } from './transport/discord/registering.ts';
+import { type Registration, register, restFor } from './transport/discord/registering.ts';
 import { runDiscord } from './transport/discord/run.ts';
 import { HOPELESS, superviseShards } from './transport/discord/shards.ts';
 import { runScript } from './transport/script/run.ts';
@@ -143,14 +143,20 @@ function peopleOf(flows: Flows, store: Store, chat: ChatStore): People {
 /** Registers the commands where they changed. Gives the exit code. */
 export async function registerCommands(out: (text: string) => void): Promise<number> {
   const { api, token, application } = readDiscordConfig();
-  const done = await register(restFor(api, token), application, commandsFor(loadFlows()));
-  out(
-    done === 'registered'
-      ? 'The commands are registered. Discord shows them everywhere within a minute.\n'
-      : 'The commands are registered already, as they are now. Nothing was sent.\n',
-  );
-  return 0;
+  const commands = commandsFor(loadFlows());
+  try {
+    out(`${REGISTRATION[await register(restFor(api, token), application, commands)]}\n`);
+    return 0;
+  } catch (error) {
+    out(`The commands are not registered. ${whyNot(error)}\n`);
+    return 1;
+  }
 }
+
+const REGISTRATION: Readonly<Record<Registration, string>> = {
+  registered: 'The commands are registered. Discord shows them everywhere within a minute.',
+  unchanged: 'The commands are registered already, as they are now. Nothing was sent.',
+};
 
 /** Says what is missing, if anything is. Gives the exit code. */
 export async function checkBot(out: (text: string) => void): Promise<number> {

@@ -6,6 +6,9 @@ import { loadFlows } from './library.ts';
 import { keyText } from './present/key-text.ts';
 import { outcomeText } from './present/plan-text.ts';
 
+/** Tells a service manager that starting again would not help (EX_CONFIG of sysexits.h). */
+const WRONG_SETTINGS = 78;
+
 const [, , command, ...args] = process.argv;
 
 try {
@@ -14,7 +17,7 @@ try {
   else await runInterview();
 } catch (error) {
   process.stderr.write(`${inWords(error)}\n`);
-  process.exitCode = 1;
+  process.exitCode = error instanceof Error && error.name === 'ConfigFaults' ? WRONG_SETTINGS : 1;
 }
 
 async function runFit(): Promise<void> {

@@ -52,7 +52,8 @@ async function checkAccount(checked: Checked): Promise<Finding[]> {
   }
 }
 
-function whyNot(error: unknown): string {
+/** Why Discord gave no answer, and what a host can do. */
+export function whyNot(error: unknown): string {
   if (error instanceof DiscordAPIError && error.status === 401)
     return 'Discord refuses the token. Make a new one in the developer portal (Bot, Reset Token) and put it into EASEWRIGHT_DISCORD_TOKEN.';
   if (error instanceof DiscordAPIError)

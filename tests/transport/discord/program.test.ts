@@ -43,12 +43,23 @@ describe('discord:check and discord:commands', () => {
     expect(after).toMatchObject({ code: 0, out: expect.stringContaining('Nothing is missing.') });
     expect(after.out).toContain('note     The bot is not running. To start it: npm run discord');
   });
+
+  it.each([
+    ['Discord refuses the token', { EASEWRIGHT_DISCORD_TOKEN: 'ab.cd.ef' }],
+    ['Discord cannot be reached', { EASEWRIGHT_DISCORD_API: 'http://127.0.0.1:9/api' }],
+  ])('say in words that %s', async (why, changed) => {
+    const { code, out } = await run('discord:commands', { ...environment, ...changed });
+    expect({ code, out }).toEqual({ code: 1, out: expect.stringContaining(`not registered. ${why}`) });
+    expect(out).not.toContain('at ');
+  });
 });
 
 describe('discord', () => {
-  it('does not try again where Discord refuses the token', async () => {
+  it('is not to be started again where Discord refuses the token, or settings are wrong', async () => {
     const refused = await run('discord', { ...environment, EASEWRIGHT_DISCORD_TOKEN: 'ab.cd.ef' });
     expect(refused).toMatchObject({ code: 78, out: expect.stringContaining('TokenInvalid') });
+    const wrong = await run('discord', { ...environment, EASEWRIGHT_UNIT: 'ells' });
+    expect(wrong).toMatchObject({ code: 78, out: expect.stringContaining("EASEWRIGHT_UNIT is 'ells'") });
   });
 
   it('answers, tells how it is, ends on SIGTERM with everything stored, and logs nothing that was typed', async () => {
