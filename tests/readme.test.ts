@@ -3,7 +3,10 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { PermissionFlagsBits } from 'discord.js';
 import { describe, expect, it } from 'vitest';
+import { loadFlows } from '../src/library.ts';
+import { commandsFor } from '../src/transport/discord/commands.ts';
 import { renewed } from '../tools/readme.ts';
 
 const readme = readFileSync('README.md', 'utf8');
@@ -34,5 +37,14 @@ describe('the README', () => {
 
   it('has an example file of answers that gives a plan', () => {
     expect(planOf('sleeve', blockAfter('An answer file has'))).toMatch(/^1\. Sleeve/m);
+  });
+
+  it('names every command of the Discord bot, and the permissions by their number', () => {
+    const names = commandsFor(loadFlows()).flatMap(({ name, options = [] }) =>
+      name === 'fit' ? options.map((option) => `fit ${option.name}`) : [name],
+    );
+    expect(names.filter((name) => !readme.includes(`\`/${name}`))).toEqual([]);
+    const { ViewChannel, SendMessages, SendMessagesInThreads, AttachFiles } = PermissionFlagsBits;
+    expect(readme).toContain(`number ${ViewChannel | SendMessages | SendMessagesInThreads | AttachFiles}.`);
   });
 });
