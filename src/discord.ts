@@ -104,12 +104,15 @@ export function openKept(data: string): Kept {
   };
 }
 
+type Defaults = Pick<DiscordConfig, 'unit' | 'terms' | 'paper' | 'type'>;
+
 export function partsOf(
-  { unit, terms }: Pick<DiscordConfig, 'unit' | 'terms'>,
+  { unit, terms, paper, type }: Defaults,
   flows: Flows,
   { store, chat }: Kept,
   log: Log,
 ): DiscordParts {
+  const print = { paper, type };
   // Short enough to be carried by a button beside a question and an answer; nobody guesses 128 bits.
   const newId = () => randomBytes(16).toString('base64url');
   return {
@@ -118,8 +121,8 @@ export function partsOf(
     people: peopleOf(flows, store, chat),
     chat,
     atOnce: runScript,
-    draw: draughtsman((error) => log.error('not drawn', factsOf(error))),
-    defaults: { unit, terms },
+    draw: draughtsman(print, (error) => log.error('not drawn', factsOf(error))),
+    defaults: { unit, terms, print },
     log,
     clock: Date.now,
   };

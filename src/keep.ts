@@ -6,7 +6,7 @@ import type { LengthUnit } from './fit/units.ts';
 import type { StartingFigure } from './present/key.ts';
 import { BLANKS, type Blank, blankSheet, picturesOf, render, sheetOf } from './present/pictures.ts';
 import type { Job } from './present/render/job.ts';
-import type { Paper, TypeSize } from './present/sheets/paper.ts';
+import { type Paper, type TypeSize, usualPaper } from './present/sheets/paper.ts';
 import type { Dialect } from './present/terms.ts';
 import type { KeepWish, Kept, Print } from './transport/contract.ts';
 
@@ -118,8 +118,7 @@ function blankContent(blank: Blank, print: Print, printing: Printing): Content[]
 }
 
 function printed(print: Print, set: Printing, unit: LengthUnit): { paper: Paper; type: TypeSize } {
-  const usual = unit === 'in' ? 'Letter' : 'A4';
-  return { paper: print.paper ?? set.paper ?? usual, type: print.type ?? set.type };
+  return { paper: print.paper ?? set.paper ?? usualPaper(unit), type: print.type ?? set.type };
 }
 
 /** `flag`: 'w' writes over what is there, 'wx' throws. */

@@ -1,4 +1,5 @@
 /** The papers and the sizes of type in which sheets are printed. */
+import type { LengthUnit } from '../../fit/units.ts';
 
 /** In points, 1/72 in: ISO 216, and 8½ by 11 in. */
 export const PAPERS = {
@@ -10,3 +11,8 @@ export const PAPER_NAMES = ['A4', 'Letter'] as const satisfies readonly Paper[];
 
 export const TYPE_SIZES = ['normal', 'large'] as const;
 export type TypeSize = (typeof TYPE_SIZES)[number];
+
+/** What is usual where people measure so. */
+export function usualPaper(unit: LengthUnit): Paper {
+  return unit === 'in' ? 'Letter' : 'A4';
+}

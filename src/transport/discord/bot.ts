@@ -1,6 +1,7 @@
 /** What every deed is worked with, and how one is worked: acknowledged at once, done in its turn, shown. */
 import type { BaseInteraction } from 'discord.js';
 import { InteractionContextType } from 'discord.js';
+import type { LengthUnit } from '../../fit/units.ts';
 import type { Dialect } from '../../present/terms.ts';
 import { DeskRefused } from '../contract.ts';
 import type { Answered, Answers, Deed, ShownAt } from './answering.ts';
@@ -56,6 +57,11 @@ export function placeOf(i: BaseInteraction): Place {
 /** Hers alone in a server or group; in the direct message it is so anyway, and stays. */
 export function privately({ direct }: Place): Seen {
   return direct ? 'by all' : 'by her alone';
+}
+
+/** Null: she is asked. */
+export function unitFor({ parts }: Bot, { owner, guild }: Place): LengthUnit | null {
+  return parts.people.preferencesOf(owner).unit ?? hostOf(parts.chat, guild).unit ?? parts.defaults.unit;
 }
 
 export function dialectFor({ parts }: Bot, { owner, guild }: Place): Dialect {

@@ -11,6 +11,7 @@ import { begin, goOn, interviewsOf, offered } from './interviews.ts';
 import { menuPage } from './menu.ts';
 import { minePage } from './mine.ts';
 import { note, type Page } from './page.ts';
+import { sheetsPage } from './sheets.ts';
 import { asTyped } from './typed.ts';
 
 export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteraction): Shown | Promise<Shown> {
@@ -38,6 +39,8 @@ export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteractio
     }
     case 'lesson':
       return { page: lessonPage(bot, place, option(LESSON)) };
+    case 'sheets':
+      return sheetsPage(bot, place, option).then((page) => ({ page }));
     case 'my-data':
       return { page: minePage(bot, place) };
     case 'help':

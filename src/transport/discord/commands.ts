@@ -11,6 +11,7 @@ import {
 } from 'discord.js';
 import { type Flows, lessonsOf } from '../../flow/compile.ts';
 import { SELECT_OPTIONS } from './limits.ts';
+import { SHEET_OPTIONS } from './sheets.ts';
 import { asOption, nameOf, sumFlows, sumOptions } from './sums-options.ts';
 
 /** Flows and questions that have commands of their own, where they are there. */
@@ -61,6 +62,7 @@ function fitCommand(flows: Flows): Command {
         ? []
         : [sub('practise', 'The whole way on our sample sweater, before your own wool is wound.')]),
       ...lessons(flows),
+      sheets(),
       sub('my-data', 'What is kept of you: take it with you, delete it, choose units and terms.'),
       sub('help', 'What you can do here, in one page.'),
     ],
@@ -106,6 +108,16 @@ function lessons(flows: Flows): APIApplicationCommandSubcommandOption[] {
     choices: choices.slice(0, SELECT_OPTIONS),
   };
   return [sub('lesson', 'Learn one thing in one screen: gauge, ease, short rows and more.', [about])];
+}
+
+function sheets(): APIApplicationCommandSubcommandOption {
+  const options = Object.entries(SHEET_OPTIONS).map(([name, { description, words }]) => ({
+    type: ApplicationCommandOptionType.String as const,
+    name,
+    description,
+    choices: words.map((word) => ({ name: word, value: word })),
+  }));
+  return sub('sheets', 'Sheets to print and fill in by hand: measurements, and the sums.', options);
 }
 
 /** The first flow that can be practised on a sample, and the sample as one would say it. */

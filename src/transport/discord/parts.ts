@@ -6,7 +6,7 @@ import type { CompiledFlow, Flows } from '../../flow/compile.ts';
 import type { Dialect } from '../../present/terms.ts';
 import type { Desk } from '../contract.ts';
 import type { Log } from './log.ts';
-import type { Draughtsman } from './plan-files.ts';
+import type { Draughtsman, Printing } from './plan-files.ts';
 
 export interface DiscordParts {
   readonly desk: Desk;
@@ -17,7 +17,11 @@ export interface DiscordParts {
   readonly atOnce: (flow: CompiledFlow, typed: Readonly<Record<string, readonly string[]>>) => AtOnce;
   readonly draw: Draughtsman;
   /** For those who have chosen none, where their hosts have chosen none either. */
-  readonly defaults: { readonly unit: LengthUnit | null; readonly terms: Dialect };
+  readonly defaults: {
+    readonly unit: LengthUnit | null;
+    readonly terms: Dialect;
+    readonly print: Printing;
+  };
   readonly log: Log;
   /** Milliseconds since 1970. */
   readonly clock: () => number;

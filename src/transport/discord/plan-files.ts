@@ -1,7 +1,12 @@
 /** Pictures and sheets as files: drawn in another thread, so that nobody waits for another's picture. */
 import { createHash } from 'node:crypto';
 import type { Plan } from '../../fit/plan.ts';
+import type { LengthUnit } from '../../fit/units.ts';
 import {
+  BLANKS,
+  type Blank,
+  blankSheet,
+  blankTitle,
   measuredBy,
   measuringPicture,
   type Picture,
@@ -9,6 +14,7 @@ import {
   render,
   sheetOf,
 } from '../../present/pictures.ts';
+import { type Paper, type TypeSize, usualPaper } from '../../present/sheets/paper.ts';
 import type { Dialect } from '../../present/terms.ts';
 import type { PageFile } from './page.ts';
 
@@ -18,11 +24,24 @@ export interface Drawn {
   readonly sheet: PageFile | undefined;
 }
 
+/** A sheet to fill in by hand. */
+export interface BlankFile {
+  readonly title: string;
+  readonly file: PageFile;
+}
+
+/** On which paper and in which type sheets are printed; `paper` null: as is usual with the unit. */
+export interface Printing {
+  readonly paper: Paper | null;
+  readonly type: TypeSize;
+}
+
 /** Draws; what cannot be drawn is left out, as everything that it says stands in the text. */
 export interface Draughtsman {
   readonly plan: (plan: Plan, title: string, dialect: Dialect, now: number) => Promise<Drawn>;
   /** Where the tape lies; undefined where no picture tells it. */
   readonly measuring: (id: string, measurement: string | undefined) => Promise<PageFile | undefined>;
+  readonly blanks: (unit: LengthUnit, print: Printing, now: number) => Promise<readonly BlankFile[]>;
 }
 
 /** Pixels for a unit of a drawing: sharp on a phone. */
@@ -30,12 +49,15 @@ const SCALE = 2;
 /** Plans whose files are kept, for those who turn their pages. */
 const KEPT = 30;
 
-/** `failed` hears of what could not be drawn. */
-export function draughtsman(failed: (error: unknown) => void): Draughtsman {
+/** `failed` hears of what could not be drawn; `print` holds for the sheets of plans. */
+export function draughtsman(print: Printing, failed: (error: unknown) => void): Draughtsman {
   const plans = new Map<string, Promise<Drawn>>();
   const measuring = new Map<string, Promise<PageFile | undefined>>();
-  const drawn = (picture: Picture) =>
-    png(picture).catch((error: unknown) => {
+  const blanks = new Map<string, Promise<PageFile | undefined>>();
+  /** What could not be drawn is tried anew the next time. */
+  const drawn = (made: Promise<PageFile>) =>
+    made.catch((error: unknown) => {
+      for (const kept of [plans, measuring, blanks]) kept.clear();
       failed(error);
       return undefined;
     });
@@ -44,7 +66,7 @@ export function draughtsman(failed: (error: unknown) => void): Draughtsman {
       const key = createHash('sha256')
         .update(JSON.stringify([plan, title, dialect]))
         .digest('base64url');
-      const made = plans.get(key) ?? drawPlan(plan, title, dialect, now, drawn, failed);
+      const made = plans.get(key) ?? drawPlan(plan, { title, dialect, print, now }, drawn);
       plans.delete(key);
       plans.set(key, made);
       for (const old of [...plans.keys()].slice(0, -KEPT)) plans.delete(old);
@@ -53,26 +75,41 @@ export function draughtsman(failed: (error: unknown) => void): Draughtsman {
     measuring: (id, measurement) => {
       const measured = measuredBy({ id, measurement });
       if (measured === undefined) return Promise.resolve(undefined);
-      const made = measuring.get(measured) ?? drawn(measuringPicture(measured));
+      const made = measuring.get(measured) ?? drawn(png(measuringPicture(measured)));
       measuring.set(measured, made);
       return made;
+    },
+    blanks: async (unit, asked, now) => {
+      const files = BLANKS.map((blank) => {
+        const key = `${blank} ${unit} ${asked.paper} ${asked.type}`;
+        const made = blanks.get(key) ?? drawn(blankPdf(blank, unit, asked, now));
+        blanks.set(key, made);
+        return made;
+      });
+      const all = await Promise.all(files);
+      return BLANKS.flatMap((blank, n) => {
+        const file = all[n];
+        return file === undefined ? [] : [{ title: blankTitle(blank), file }];
+      });
     },
   };
 }
 
+/** How a plan is drawn. */
+interface PlanDrawing {
+  readonly title: string;
+  readonly dialect: Dialect;
+  readonly print: Printing;
+  readonly now: number;
+}
+
 async function drawPlan(
   plan: Plan,
-  title: string,
-  dialect: Dialect,
-  now: number,
-  drawn: (picture: Picture) => Promise<PageFile | undefined>,
-  failed: (error: unknown) => void,
+  how: PlanDrawing,
+  drawn: (made: Promise<PageFile>) => Promise<PageFile | undefined>,
 ): Promise<Drawn> {
-  const pictures = await Promise.all(picturesOf(plan, dialect).map(drawn));
-  const sheet = await pdf(plan, title, dialect, now).catch((error: unknown) => {
-    failed(error);
-    return undefined;
-  });
+  const pictures = await Promise.all(picturesOf(plan, how.dialect).map((picture) => drawn(png(picture))));
+  const sheet = await drawn(planPdf(plan, how));
   return { pictures: pictures.flatMap((file) => (file === undefined ? [] : [file])), sheet };
 }
 
@@ -81,9 +118,24 @@ async function png({ name, drawing, alternative }: Picture): Promise<PageFile> {
   return { name: `${name}.png`, data, alternative };
 }
 
-async function pdf(plan: Plan, title: string, dialect: Dialect, now: number): Promise<PageFile> {
-  const date = new Date(now).toISOString().slice(0, 10);
-  const paper = plan.unit === 'in' ? 'Letter' : 'A4';
-  const sheet = sheetOf(plan, { project: title, date, paper, type: 'normal', dialect });
-  return { name: 'plan.pdf', data: await render({ make: 'pdf', sheet }), alternative: '' };
+async function planPdf(plan: Plan, { title, dialect, print, now }: PlanDrawing): Promise<PageFile> {
+  const options = { project: title, date: dateOf(now), dialect, ...printed(print, plan.unit) };
+  return pdf('plan', sheetOf(plan, options));
+}
+
+function blankPdf(blank: Blank, unit: LengthUnit, print: Printing, now: number): Promise<PageFile> {
+  return pdf(blank, blankSheet(blank, { unit, date: dateOf(now), ...printed(print, unit) }));
+}
+
+async function pdf(name: string, sheet: ReturnType<typeof sheetOf>): Promise<PageFile> {
+  return { name: `${name}.pdf`, data: await render({ make: 'pdf', sheet }), alternative: '' };
+}
+
+function printed({ paper, type }: Printing, unit: LengthUnit): { paper: Paper; type: TypeSize } {
+  return { paper: paper ?? usualPaper(unit), type };
+}
+
+/** ISO 8601. */
+function dateOf(now: number): string {
+  return new Date(now).toISOString().slice(0, 10);
 }

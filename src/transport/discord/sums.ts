@@ -2,7 +2,7 @@
 import type { ChatInputCommandInteraction } from 'discord.js';
 import type { CompiledFlow } from '../../flow/compile.ts';
 import { outcomeText } from '../../present/plan-text.ts';
-import { type Bot, dialectFor, type Place, untold } from './bot.ts';
+import { type Bot, dialectFor, type Place, unitFor, untold } from './bot.ts';
 import { hostOf, isPublic, offers } from './host.ts';
 import { note, type Page, page, type Seen, text } from './page.ts';
 import type { AtOnce } from './parts.ts';
@@ -61,10 +61,6 @@ function asScript(
   const own: [string, string[]][] = unit !== null && questions.has('unit') ? [['unit', [unit]]] : [];
   const chosen = [...given].some(([{ id }, text]) => id === 'unit' && text !== '');
   return Object.fromEntries(chosen ? typed : [...typed, ...own]);
-}
-
-function unitFor({ parts }: Bot, { owner, guild }: Place): string | null {
-  return parts.people.preferencesOf(owner).unit ?? hostOf(parts.chat, guild).unit ?? parts.defaults.unit;
 }
 
 function notAnswered(result: Exclude<AtOnce, { result: 'outcome' }>, options: readonly SumOption[]): Page {

@@ -34,12 +34,13 @@ export interface Circle {
   readonly stop: () => Promise<void>;
 }
 
-const DEFAULTS = { unit: null, terms: 'us' } as const;
+const DEFAULTS = { unit: null, terms: 'us', paper: null, type: 'normal' } as const;
 
 /** Drawing takes a second a plan: only where pictures are looked at it is done. */
 const NOTHING_DRAWN: Draughtsman = {
   plan: async () => ({ pictures: [], sheet: undefined }),
   measuring: async () => undefined,
+  blanks: async () => [],
 };
 
 export async function circle(

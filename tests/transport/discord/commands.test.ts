@@ -46,7 +46,7 @@ describe('the list of commands', () => {
     expect(names(flows)).toContain('recheck');
     expect(names(flows)).toContain('measure');
     const fewer = new Map([...flows].filter(([id]) => id === 'body'));
-    expect(names(fewer)).toEqual(['start', 'go-on', 'plan', 'lesson', 'my-data', 'help']);
+    expect(names(fewer)).toEqual(['start', 'go-on', 'plan', 'lesson', 'sheets', 'my-data', 'help']);
     expect(commandsFor(fewer).map(({ name }) => name)).toEqual(['fit', 'host']);
   });
 
