@@ -10,7 +10,7 @@ import { readRows, readStitches, readWhole } from './read/count.ts';
 import { readEase } from './read/ease.ts';
 import { readGauge } from './read/gauge.ts';
 import type { GaugeTyped } from './read/gauge-doubt.ts';
-import type { Heard } from './read/heard.ts';
+import type { Heard, Refused } from './read/heard.ts';
 import { heard, refused } from './read/heard.ts';
 import { readLength } from './read/length.ts';
 import { readMultiple } from './read/multiple.ts';
@@ -23,7 +23,23 @@ import { showValue } from './shown.ts';
 /** Reads the text for this question; least and most are minded, the body is not. */
 export function hear(asked: Asked, text: string): Heard<Value> {
   const read = readKind(asked, text);
-  return read.kind === 'heard' || read.kind === 'ask back' ? withinBounds(asked.question, read, asked) : read;
+  switch (read.kind) {
+    case 'heard':
+    case 'ask back':
+      return withinBounds(asked.question, read, asked);
+    case 'refused':
+      return withOwnExample(asked, read);
+    case 'which':
+      return read;
+    default:
+      return read satisfies never;
+  }
+}
+
+/** A reader's example is one of its kind; the question's own is nearer to what is asked. */
+function withOwnExample({ question, answers }: Asked, read: Refused): Refused {
+  if (question.kind === 'size' || question.kind === 'shaping line') return read;
+  return { ...read, example: exampleFor(question, answers.unit === undefined ? 'cm' : unitOf(answers)) };
 }
 
 function readKind({ question, answers, offered }: Asked, text: string): Heard<Value> {

@@ -19,4 +19,15 @@ describe.each(['cm', 'in'] as const)('the example of a question, read in %s', (u
       if (unit === 'in') expect(example).not.toMatch(/\d ?cm/);
     },
   );
+
+  it.each(
+    stops
+      .filter(({ stop }) => !['size', 'shaping line'].includes(stop.question.kind))
+      .map((s) => ({ id: s.stop.id, ...s })),
+  )('$id: is what is named where an answer is refused', ({ flow, stop }) => {
+    expect(hear(flow.asked(stop, answers), '…')).toMatchObject({
+      kind: 'refused',
+      example: exampleFor(stop.question, unit),
+    });
+  });
 });

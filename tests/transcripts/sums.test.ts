@@ -27,7 +27,7 @@ const CONVERSATIONS: readonly Conversation[] = [
       ['spacing_to', '156'],
       ['spacing_rows', '58 rnds'],
       ['spacing_worked', 'body'],
-      ['spacing_plain', 'none', 'For example: 28 rows'],
+      ['spacing_plain', 'none', 'For example: 0'],
       ['spacing_plain', '0'],
       ['review', 'yes'],
     ],

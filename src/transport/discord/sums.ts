@@ -68,8 +68,7 @@ function notAnswered(result: Exclude<AtOnce, { result: 'outcome' }>, options: re
   const lines =
     result.result === 'refused'
       ? result.refused.map(
-          ({ question, answer, reason, example }) =>
-            `${nameFor(question)}: '${answer}' was not taken. ${reason} For example: ${example}`,
+          ({ question, answer, reason }) => `${nameFor(question)}: '${answer}' was not taken. ${reason}`,
         )
       : result.open.map(({ question, ask }) => `${nameFor(question)}: ${ask}`);
   return note(asTyped(lines.join('\n')));

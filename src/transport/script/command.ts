@@ -77,7 +77,7 @@ export async function runCommand(args: readonly string[], around: CommandSurroun
   if (typed.length === 0) return complain(around, USAGE);
   const script = readOneLine(flow, around.flows, typed);
   if (typeof script === 'string') return complain(around, `${script}\n`);
-  return tellOne(runScript(flow, script), wanted, around);
+  return tellOne(runScript(flow, script), { ...wanted, options: optionNames(flow, around.flows) }, around);
 }
 
 async function keepBlank(
@@ -149,6 +149,8 @@ function questionsOf(flow: CompiledFlow, flows: Flows) {
 interface Wanted extends WantedFiles {
   readonly json?: boolean | undefined;
   readonly key?: boolean | undefined;
+  /** What the questions are called in one line. */
+  readonly options?: ReadonlyMap<string, string>;
 }
 
 async function answerAll(
@@ -185,17 +187,18 @@ async function tellOne(result: ScriptResult, wanted: Wanted, around: CommandSurr
   return written(around, code, () => around.keep(plan, files));
 }
 
-function tell(result: ScriptResult, { json, key }: Wanted, around: CommandSurroundings): number {
+function tell(result: ScriptResult, { json, key, options }: Wanted, around: CommandSurroundings): number {
   const { out, error } = around;
+  const named = (question: string) => options?.get(question) ?? question;
   if (result.result === 'outcome') {
     if (json === true) out(`${JSON.stringify(asData(result), null, 2)}\n`);
     else
       out(key === true ? around.key(result.outcome, result.answers) : around.wording(result.outcome, true));
   } else if (result.result === 'refused') {
-    for (const r of result.refused)
-      error(`${r.question}: '${r.answer}' was not taken. ${r.reason} (for example: ${r.example})\n`);
+    for (const r of result.refused) error(`${named(r.question)}: '${r.answer}' was not taken. ${r.reason}\n`);
   } else {
-    for (const o of result.open) error(`${o.question} is open: ${o.ask} (for example: ${o.example})\n`);
+    for (const o of result.open)
+      error(`${named(o.question)} is open: ${o.ask} (for example: ${o.example})\n`);
   }
   return exitCode(result);
 }

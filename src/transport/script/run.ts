@@ -97,7 +97,7 @@ function strangers(flow: CompiledFlow, script: Script): Refusal[] {
           {
             question: id,
             answer: typed.join(' / '),
-            reason: `The flow '${flow.file.id}' has no question of this id.`,
+            reason: `The flow '${flow.file.id}' has no question of this id. It has: ${[...flow.questions.keys()].join(', ')}.`,
             example: [...flow.questions.keys()].join(', '),
           },
         ],

@@ -87,14 +87,14 @@ describe('answers in one line', () => {
   it('leave open what nothing can stand in for', async () => {
     const { code, error } = await run('--flow', 'spacing', 'from=50');
     expect(code).toBe(3);
-    expect(error.match(/^\w+ is open/gm)).toEqual(['spacing_to is open', 'spacing_rows is open']);
+    expect(error.match(/^\w+ is open/gm)).toEqual(['to is open', 'rows is open']);
   });
 
   it('are refused like those from a file', async () => {
     const { code, error } = await run('--flow', 'spacing', 'from=some', 'to=-2', 'rows=84');
     expect(code).toBe(2);
-    expect(error).toContain("spacing_from: 'some' was not taken.");
-    expect(error).toContain("spacing_to: '-2' was not taken.");
+    expect(error).toContain("from: 'some' was not taken.");
+    expect(error).toContain("to: '-2' was not taken.");
   });
 
   it('confirm a reading by giving the option again', async () => {

@@ -35,6 +35,6 @@ describe('node dist/main.js fit', () => {
   it('refuses with code 2, on the error stream', () => {
     const { status, stdout, stderr } = program(['--flow', 'spacing', 'from=many', 'to=72', 'rows=84']);
     expect([status, stdout]).toEqual([2, '']);
-    expect(stderr).toContain("spacing_from: 'many' was not taken.");
+    expect(stderr).toContain("from: 'many' was not taken.");
   });
 });
