@@ -2,25 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CONTRADICTIONS, type Contradiction } from '../../src/fit/contradiction.ts';
 import { contradictions } from '../../src/fit/contradictions.ts';
-import type { Counted, Pattern, PatternSize } from '../../src/fit/pattern.ts';
+import type { Counted, Pattern } from '../../src/fit/pattern.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
 import { cm, rows, stitches } from '../../src/fit/units.ts';
 import type { Region } from '../../src/fit/words.ts';
 import { evaluate } from '../../src/fit/working.ts';
-
-/** The pattern with one size's figures replaced. */
-function withSize(pattern: Pattern, label: string, change: (size: PatternSize) => PatternSize): Pattern {
-  return { ...pattern, sizes: pattern.sizes.map((s) => (s.label === label ? change(s) : s)) };
-}
-const count = (pattern: Pattern, label: string, place: Counted, value: number) =>
-  withSize(pattern, label, (s) => ({ ...s, counts: { ...s.counts, [place]: stitches(value) } }));
-const length = (pattern: Pattern, label: string, region: Region, value: number) =>
-  withSize(pattern, label, (s) => ({ ...s, finished: { ...s.finished, [region]: cm(value) } }));
-/** One size alone, so that the order of sizes does not come into it. */
-const only = (pattern: Pattern, label: string) => ({
-  ...pattern,
-  sizes: pattern.sizes.filter((s) => s.label === label),
-});
+import { withCount as count, withLength as length, only, withSize } from './with-size.ts';
 
 const codes = (found: readonly Contradiction[]) => found.map((c) => `${c.size ?? 'all'}: ${c.code}`);
 const agreeing = (c: Contradiction | undefined) =>
