@@ -3,11 +3,13 @@ import { writeFileSync } from 'node:fs';
 import * as z from 'zod';
 import { planSchema } from '../src/fit/plan-schema.ts';
 import { lessonSchema } from '../src/flow/lesson.ts';
+import { practiceSchema } from '../src/flow/practice.ts';
 import { flowSchema } from '../src/flow/schema.ts';
 
 export const SCHEMA_FILES = {
   'flows/flow.schema.json': () => jsonOf(flowSchema),
   'flows/lesson.schema.json': () => jsonOf(lessonSchema),
+  'flows/practice.schema.json': () => jsonOf(practiceSchema),
   'src/fit/plan.schema.json': () => jsonOf(planSchema),
 } as const;
 

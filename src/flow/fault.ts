@@ -1,4 +1,4 @@
-/** What is wrong with a file of flows or lessons: a code, a place, and the line with a pointer under it. */
+/** What is wrong with a file of flows, lessons or practice: a code, a place, and the line with a pointer under it. */
 
 /** Every code, with what it means and how to mend it. */
 export const FAULT_CODES = {
@@ -13,6 +13,10 @@ export const FAULT_CODES = {
     'A key of a lesson is missing, misspelt, or has the wrong kind of value. The schema for editors lists all keys.',
   'unknown lesson': 'A question names a lesson that no file holds.',
   'lesson without a question': 'No question names this lesson, so nobody would be led to it.',
+  'not a practice':
+    'A key of a practice is missing, misspelt, or has the wrong kind of value. The schema for editors lists all keys.',
+  'answer missing': 'An exercise lacks an answer to a question that its flow always asks.',
+  'answer to nothing': 'An exercise answers a question that its flow never asks.',
   'unknown calculation': 'The name is not among the calculations that the program offers.',
   'unknown choice': 'A condition names a choice that its question does not offer.',
   'wrong condition':

@@ -7,13 +7,14 @@ import type { FlowFile, Question } from './schema.ts';
 type Say = (text: string) => string;
 
 /** The same book in these terms. Throws where a text uses a term that is not among them. */
-export function inTerms({ flows, questions, home, lessons }: Book, dialect: Dialect): Book {
+export function inTerms({ flows, questions, home, lessons, exercises }: Book, dialect: Dialect): Book {
   const say: Say = (text) => inDialect(text, dialect);
   return {
     flows: mapped(flows, (flow) => flowIn(flow, say)),
     questions: mapped(questions, (question) => questionIn(question, say)),
     home,
     lessons: mapped(lessons, (lesson) => lessonIn(lesson, say)),
+    exercises: mapped(exercises, ({ story, answers }) => ({ story: say(story), answers })),
   };
 }
 

@@ -1,13 +1,15 @@
-/** Reads the files of flows and lessons, and reports every fault of every file at once. */
+/** Reads the files of flows, lessons and practice, and reports every fault of every file at once. */
 import { type Document, isMap, isNode, isScalar, LineCounter, parseDocument } from 'yaml';
 import type { Calculations } from './calculations.ts';
 import { checkBook } from './check.ts';
 import { checkLessons } from './check-lessons.ts';
+import { checkPractice } from './check-practice.ts';
 import { type Fault, FlowFaults, pointAt } from './fault.ts';
 import { type Lesson, type Lessons, lessonSchema } from './lesson.ts';
+import { type Exercises, exercisesOf, type PracticeFile, practiceSchema } from './practice.ts';
 import { type FlowFile, flowSchema, type Question } from './schema.ts';
 
-/** A flow or a lesson as text, with the name under which its faults are reported. */
+/** A flow, a lesson or a practice as text, with the name under which its faults are reported. */
 export interface FlowText {
   readonly file: string;
   readonly text: string;
@@ -29,13 +31,19 @@ export interface LessonSheet {
   readonly faultAt: FaultAt;
 }
 
-/** All flows, questions and lessons, by id. */
+export interface PracticeSheet {
+  readonly practice: PracticeFile;
+  readonly faultAt: FaultAt;
+}
+
+/** All flows, questions, lessons and exercises, by id. */
 export interface Book {
   readonly flows: ReadonlyMap<string, FlowFile>;
   readonly questions: ReadonlyMap<string, Question>;
   /** The flow in whose file a question is worded. */
   readonly home: ReadonlyMap<string, string>;
   readonly lessons: Lessons;
+  readonly exercises: Exercises;
 }
 
 /** Faults that may only come of a file that could not be read itself. */
@@ -45,6 +53,7 @@ const ABOUT_OTHERS: ReadonlySet<Fault['code']> = new Set([
   'condition too early',
   'unknown lesson',
   'lesson without a question',
+  'answer to nothing',
 ]);
 
 /** Reads the files into a book. Throws FlowFaults, which lists everything that is wrong. */
@@ -53,8 +62,13 @@ export function loadBook(texts: readonly FlowText[], calculations: Calculations)
   const read = texts.map((text) => readSheet(text, faults));
   const sheets = read.flatMap((one) => (one !== undefined && 'flow' in one ? [one] : []));
   const lessons = read.flatMap((one) => (one !== undefined && 'lesson' in one ? [one] : []));
+  const practices = read.flatMap((one) => (one !== undefined && 'practice' in one ? [one] : []));
   const unread = read.includes(undefined);
-  const between = [...checkBook(sheets, calculations), ...checkLessons(lessons, sheets)];
+  const between = [
+    ...checkBook(sheets, calculations),
+    ...checkLessons(lessons, sheets),
+    ...checkPractice(practices, sheets),
+  ];
   faults.push(...between.filter((fault) => !(unread && ABOUT_OTHERS.has(fault.code))));
   if (faults.length > 0) throw new FlowFaults(faults);
   return {
@@ -64,11 +78,15 @@ export function loadBook(texts: readonly FlowText[], calculations: Calculations)
     lessons: new Map(
       lessons.toSorted((a, b) => a.lesson.place - b.lesson.place).map((s) => [s.lesson.lesson, s.lesson]),
     ),
+    exercises: exercisesOf(practices.map((s) => s.practice)),
   };
 }
 
-/** A file with the key `lesson` is a lesson; any other is a flow. */
-function readSheet({ file, text, read }: FlowText, faults: Fault[]): Sheet | LessonSheet | undefined {
+/** A file with the key `lesson` is a lesson, one with the key `practice` a practice; any other is a flow. */
+function readSheet(
+  { file, text, read }: FlowText,
+  faults: Fault[],
+): Sheet | LessonSheet | PracticeSheet | undefined {
   const document = () => parseDocument(text, { lineCounter: new LineCounter(), uniqueKeys: true });
   const faultAt: FaultAt = (path, code, message) => ({
     code,
@@ -78,14 +96,26 @@ function readSheet({ file, text, read }: FlowText, faults: Fault[]): Sheet | Les
   });
   const value = read ?? readYaml(file, text, document(), faults);
   if (value === undefined) return undefined;
-  const isLesson = typeof value === 'object' && value !== null && 'lesson' in value;
-  const parsed = isLesson ? lessonSchema.safeParse(value) : flowSchema.safeParse(value);
-  if (parsed.success)
-    return 'lesson' in parsed.data ? { lesson: parsed.data, faultAt } : { file, flow: parsed.data, faultAt };
-  const code = isLesson ? 'not a lesson' : 'not a flow';
-  for (const { path, message } of parsed.error.issues)
-    faults.push(faultAt(path, code, `${path.join('.') || 'the file'}: ${message}`));
-  return undefined;
+  const { code, schema } = READERS.find(({ key }) => hasKey(value, key)) ?? FLOW;
+  const parsed = schema.safeParse(value);
+  if (!parsed.success) {
+    for (const { path, message } of parsed.error.issues)
+      faults.push(faultAt(path, code, `${path.join('.') || 'the file'}: ${message}`));
+    return undefined;
+  }
+  const { data } = parsed;
+  if ('lesson' in data) return { lesson: data, faultAt };
+  return 'practice' in data ? { practice: data, faultAt } : { file, flow: data, faultAt };
+}
+
+const FLOW = { key: 'steps', code: 'not a flow', schema: flowSchema } as const;
+const READERS = [
+  { key: 'lesson', code: 'not a lesson', schema: lessonSchema },
+  { key: 'practice', code: 'not a practice', schema: practiceSchema },
+] as const;
+
+function hasKey(value: unknown, key: string): boolean {
+  return typeof value === 'object' && value !== null && key in value;
 }
 
 function readYaml(file: string, text: string, document: Document, faults: Fault[]): unknown {

@@ -52,7 +52,7 @@ describe('faults in a flow file', () => {
 
   it('explains every code, and every code has a broken file or a test of its own', () => {
     const seen = new Set(names.flatMap((name) => faultsOf([read(name)]).faults.map((f) => f.code)));
-    const elsewhere = ['two of one id'];
+    const elsewhere = ['two of one id', 'answer missing', 'answer to nothing'];
     expect([...seen, ...elsewhere].sort()).toEqual(Object.keys(FAULT_CODES).sort());
   });
 });
