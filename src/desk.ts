@@ -1,7 +1,7 @@
 /** The desk: joins the dialogue with the store. Every turn is stored, durably, before its replies are given out. */
 import { hear } from './dialogue/hear.ts';
 import { AT_THE_START, answersOf, type LogLine, type Session } from './dialogue/session.ts';
-import { show } from './dialogue/show.ts';
+import { takeUp } from './dialogue/show.ts';
 import { screenOf, standing } from './dialogue/standing.ts';
 import { turn } from './dialogue/turn.ts';
 import { earlierFor } from './earlier.ts';
@@ -47,13 +47,33 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
     return withEarlier(session);
   }
 
-  /** With what the owner has said in her other interviews. */
+  /** With what the owner has said in her other interviews: of herself and to herself alone, never in practice. */
   function withEarlier(session: Session): Session {
-    const { id, owner } = session;
+    const { id, owner, practice } = session;
+    if (practice === true) return session;
     const others = () =>
-      store.openOf(owner).flatMap((open) => (open.session.id === id ? [] : [open.session]));
+      store
+        .openOf(owner)
+        .flatMap((open) => (open.session.id === id || open.session.practice === true ? [] : [open.session]));
     const earlier = once(() => earlierFor(flowOf(session.flow), others(), flows));
     return { ...session, measured: measuredOf(owner), earlier };
+  }
+
+  function begun(
+    owner: string,
+    id: string,
+    given: Readonly<Record<string, string>>,
+    practice: Pick<Session, 'practice'>,
+  ): ReturnType<Desk['begin']> {
+    const flow = flowOf(id);
+    const now = clock();
+    const own = store.preferencesOf(owner).unit;
+    const start = { ...(unit === null ? {} : { unit }), ...given, ...(own === null ? {} : { unit: own }) };
+    const log = givenLines(flow, start, now);
+    const { version } = flow.file;
+    const session = { id: newId(), owner, flow: id, version, log, place: AT_THE_START, ...practice };
+    storing(() => store.create(session, now));
+    return { session: session.id, replies: takeUp(flow, withEarlier(session)) };
   }
 
   return {
@@ -64,24 +84,20 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
         const flow = flows.get(session.flow);
         if (flow === undefined) return [];
         const answered = Object.keys(answersOf(session.log)).length;
-        return [{ session: session.id, flow: offered(flow), lastAt, answered }];
+        const practice = session.practice === true;
+        return [{ session: session.id, flow: offered(flow), lastAt, answered, practice }];
       }),
 
-    begin: (owner, id, given = {}) => {
-      const flow = flowOf(id);
-      const now = clock();
-      const own = store.preferencesOf(owner).unit;
-      const start = { ...(unit === null ? {} : { unit }), ...given, ...(own === null ? {} : { unit: own }) };
-      const log = givenLines(flow, start, now);
-      const { version } = flow.file;
-      const session = { id: newId(), owner, flow: id, version, log, place: AT_THE_START };
-      storing(() => store.create(session, now));
-      return { session: session.id, replies: show(flow, withEarlier(session)) };
+    begin: (owner, flow, given = {}) => begun(owner, flow, given, {}),
+
+    practise: (owner, flow, given = {}) => {
+      if (!flowOf(flow).book.exercises.has(flow)) throw new DeskRefused('no such flow');
+      return begun(owner, flow, given, { practice: true });
     },
 
     resume: (owner, id) => {
       const session = sessionOf(owner, id);
-      return show(flowOf(session.flow), session);
+      return takeUp(flowOf(session.flow), session);
     },
 
     say: (owner, id, message) => {
@@ -107,8 +123,8 @@ function once<T>(work: () => T): () => T {
   };
 }
 
-function offered({ file: { id, title, wish, hear: said, group, common } }: CompiledFlow): Offered {
-  return { id, title, wish, hear: said, group, common };
+function offered({ book, file: { id, title, wish, hear: said, group, common } }: CompiledFlow): Offered {
+  return { id, title, wish, hear: said, group, common, exercise: book.exercises.has(id) };
 }
 
 /** Answers from the start. A question that the flow does not have, or an answer that it cannot read, leaves no line. */

@@ -52,6 +52,7 @@ describe('the desk', () => {
         hear: [],
         group: 'sums',
         common: false,
+        exercise: false,
       },
     ]);
   });
@@ -75,7 +76,7 @@ describe('the desk', () => {
     desk.say('ada', session, { text: '16 cm' });
     const later = deskOn({ file }).desk;
     expect(later.open('ada')).toEqual([
-      { session, flow: desk.flows()[0], lastAt: expect.any(Number), answered: 2 },
+      { session, flow: desk.flows()[0], lastAt: expect.any(Number), answered: 2, practice: false },
     ]);
     expect(later.open('bea')).toEqual([]);
     expect(read(later.resume('ada', session))).toEqual([LONG]);

@@ -53,7 +53,8 @@ export function obey(scene: Scene, command: Command): Turn {
     case 'start over': {
       const line: LogLine = { line: 'start over', at: now };
       const fresh = { ...session, log: [...session.log, line], place: AT_THE_START };
-      return done(flow, fresh, [line], [note('We start over. Your body measurements can be offered again.')]);
+      const offered = session.practice === true ? '' : ' Your body measurements can be offered again.';
+      return done(flow, fresh, [line], [note(`We start over.${offered}`)]);
     }
     case 'review':
       return review(scene);

@@ -71,6 +71,8 @@ export interface Session {
   readonly version: number;
   readonly log: readonly LogLine[];
   readonly place: Place;
+  /** An exercise on figures that are not hers: none of them is kept as hers. */
+  readonly practice?: true;
   /** What the owner measured in earlier interviews, by the name of the measurement: offered again with its date. */
   readonly measured?: ReadonlyMap<Measurement, Measured>;
   /** What can be taken along from the owner's other interviews; worked out when it is asked for. */

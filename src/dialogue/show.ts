@@ -7,6 +7,7 @@ import type { CompiledFlow, Stop } from '../flow/compile.ts';
 import { DATE, earlierButtons } from './earlier.ts';
 import { exampleFor } from './example.ts';
 import type { Button, Reply, ReviewLine } from './message.ts';
+import { story, WORKED, withExercise } from './practice.ts';
 import { answersOf, type Session } from './session.ts';
 import { showAnswer, showValue } from './shown.ts';
 import { askedStops, standing } from './standing.ts';
@@ -29,7 +30,13 @@ const SUM_HELP: readonly Button[] = [
   { label: 'Stop', send: 'stop' },
 ];
 
-/** The replies that put a person where she stands, when an interview begins or is taken up again. */
+/** The same when an interview begins or is taken up again: an exercise tells its story. */
+export function takeUp(flow: CompiledFlow, session: Session): readonly Reply[] {
+  const telling = standing(flow, session).at === 'question' ? story(flow, session) : [];
+  return [...telling, ...show(flow, session)];
+}
+
+/** The replies that put a person where she stands. */
 export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
   const now = standing(flow, session);
   switch (now.at) {
@@ -42,7 +49,7 @@ export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
     case 'sum':
       return [askSum(now)];
     case 'outcome':
-      return [outcome(flow, session)];
+      return session.practice === true ? [WORKED, worked(flow, session)] : [outcome(flow, session)];
     case 'cancelled':
       return [
         {
@@ -59,6 +66,12 @@ export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
 function outcome(flow: CompiledFlow, session: Session): Reply {
   const made = flow.outcome(answersOf(session.log));
   return { reply: 'outcome', outcome: made, buttons: [WORKINGS, ...sumsButton(made), REVIEW] };
+}
+
+/** An exercise ends with its workings, and with the sums to be tried. */
+function worked(flow: CompiledFlow, { log }: Session): Reply {
+  const made = flow.outcome(answersOf(log));
+  return { reply: 'outcome', outcome: made, workings: true, buttons: [...sumsButton(made), REVIEW] };
 }
 
 /** Where there is a sum to work. */
@@ -105,7 +118,11 @@ function ask(flow: CompiledFlow, session: Session, stop: Stop): Reply {
     question: stop.id,
     text: question.ask,
     progress: { number: at + 1, toGo: open.length },
-    buttons: [...choiceButtons(stop), ...earlierButtons(flow, session, stop), ...likely(flow, stop, session)],
+    buttons: withExercise(flow, session, stop, [
+      ...choiceButtons(stop),
+      ...earlierButtons(flow, session, stop),
+      ...likely(flow, stop, session),
+    ]),
     several: question.kind === 'choices',
     example: exampleFor(question, unitOf(answers)),
     help: [...(at > 0 ? [BACK] : []), WHY, HOW, ...lessonButton(flow, stop), UNKNOWN, PAUSE],

@@ -73,6 +73,13 @@ export const MIGRATIONS: readonly string[] = [
   -- When the next process may pass a gate that lets one through at a time; milliseconds since 1970.
   CREATE TABLE gate (name TEXT PRIMARY KEY, free_at INTEGER NOT NULL) STRICT, WITHOUT ROWID;
   `,
+  `
+  -- 1: an exercise on figures that are not the owner's.
+  ALTER TABLE session ADD COLUMN practice INTEGER NOT NULL DEFAULT 0 CHECK (practice IN (0, 1));
+
+  CREATE TRIGGER practice_stays_practice BEFORE UPDATE OF practice ON session
+  BEGIN SELECT raise(ABORT, 'of a session only its place changes'); END;
+  `,
 ];
 
 /** Brings the database up to date, one step a transaction. Throws StoreTooNew for a database of a later program. */

@@ -31,7 +31,9 @@ class SqliteStore implements Store {
   create(session: Session, begun: number): void {
     this.#write('create', () => {
       const { id, owner, flow, version, log, place } = session;
-      this.#sql.newSession.run(id, owner, flow, version, begun, log.length, PLACE_FORMAT, writePlace(place));
+      const practice = session.practice === true ? 1 : 0;
+      const written = writePlace(place);
+      this.#sql.newSession.run(id, owner, flow, version, begun, log.length, PLACE_FORMAT, written, practice);
       this.#addLines(id, 0, log);
     });
   }
@@ -128,7 +130,8 @@ class SqliteStore implements Store {
   #sessionFrom(row: SessionRow): Session {
     const { id, owner, flow, version } = row;
     const log = this.#sql.lines.all(id).map(lineFrom);
-    return { id, owner, flow, version, log, place: readPlace(row.place_format, row.place) };
+    const place = readPlace(row.place_format, row.place);
+    return { id, owner, flow, version, log, place, ...(row.practice === 1 ? { practice: true } : {}) };
   }
 
   /** One picture of the database: what other processes write meanwhile is not seen. */

@@ -10,6 +10,7 @@ export interface SessionRow {
   readonly begun: number;
   readonly place_format: number;
   readonly place: string;
+  readonly practice: 0 | 1;
 }
 
 export interface LineRow {
@@ -21,7 +22,7 @@ export interface LineRow {
 
 export type Statements = ReturnType<typeof prepare>;
 
-const SESSION = 'SELECT id, owner, flow, version, begun, place_format, place FROM session';
+const SESSION = 'SELECT id, owner, flow, version, begun, place_format, place, practice FROM session';
 const LINE = 'SELECT log.session, log.number, log.format, log.line FROM log';
 
 export function prepare(db: Database) {
@@ -42,10 +43,11 @@ export function prepare(db: Database) {
         given: number,
         format: number,
         place: string,
+        practice: 0 | 1,
       ]
     >(
-      `INSERT INTO session (id, owner, flow, version, begun, given, place_format, place)
-       VALUES (?, ?, ?, ?, ?, ?, ?, ?)`,
+      `INSERT INTO session (id, owner, flow, version, begun, given, place_format, place, practice)
+       VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)`,
     ),
     setPlace: db.prepare<[format: number, place: string, id: string]>(
       'UPDATE session SET place_format = ?, place = ? WHERE id = ?',
@@ -54,9 +56,10 @@ export function prepare(db: Database) {
     newLine: db.prepare<[session: string, number: number, format: number, line: string]>(
       'INSERT INTO log (session, number, format, line) VALUES (?, ?, ?, ?)',
     ),
+    /** In interviews of her own: what is answered in practice is not hers. */
     answersTo: db.prepare<[owner: string, questions: string], LineRow>(
       `${LINE} JOIN session ON session.id = log.session
-       WHERE session.owner = ? AND log.question IN (SELECT value FROM json_each(?))
+       WHERE session.owner = ? AND session.practice = 0 AND log.question IN (SELECT value FROM json_each(?))
        ORDER BY log.at, log.session, log.number`,
     ),
     preferences: db.prepare<[owner: string], Preferences>(

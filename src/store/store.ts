@@ -41,7 +41,7 @@ export interface Store {
   readonly append: (session: string, from: number, lines: readonly LogLine[], place: Place) => void;
   /** Newest first. */
   readonly openOf: (owner: string) => readonly OpenSession[];
-  /** The latest length that the owner gave to each of these questions, by the measurement that it asks for. */
+  /** The latest length that the owner gave to each of these questions, by what it measures. What she practised is not hers. */
   readonly measuredOf: (
     owner: string,
     questions: ReadonlyMap<string, Measurement>,

@@ -12,6 +12,8 @@ export interface Offered {
   readonly group: WishGroup;
   /** Whether it is among the first that are offered. */
   readonly common: boolean;
+  /** Whether there is an exercise in it. */
+  readonly exercise: boolean;
 }
 
 /** An interview that was begun and not ended. */
@@ -21,6 +23,8 @@ export interface OpenInterview {
   /** Milliseconds since 1970 of the last answer. */
   readonly lastAt: number;
   readonly answered: number;
+  /** Whether it is an exercise, on figures that are not hers. */
+  readonly practice: boolean;
 }
 
 /** Why the desk refused. `not stored`: this answer is not kept, all earlier ones are; the cause says what failed. */
@@ -51,6 +55,8 @@ export interface Desk {
     flow: string,
     given?: Readonly<Record<string, string>>,
   ) => { readonly session: string; readonly replies: readonly Reply[] };
+  /** The same with the exercise of the flow: its figures are offered, and none of them is kept as hers. */
+  readonly practise: Desk['begin'];
   /** Takes up a session where it stands: its next question, review or outcome again. */
   readonly resume: (owner: string, session: string) => readonly Reply[];
   readonly say: (owner: string, session: string, message: Message) => readonly Reply[];

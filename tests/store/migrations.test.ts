@@ -41,6 +41,23 @@ describe('migrations', () => {
     expect(ours.every((t) => t.strict === 1)).toBe(true);
   });
 
+  it('take interviews of an earlier program for her own, and let none become practice later', () => {
+    const file = newFile();
+    const db = new Database(file);
+    for (const step of MIGRATIONS.slice(0, 2)) db.exec(step);
+    db.pragma('user_version = 2');
+    const place = JSON.stringify({ revisiting: null, pending: null, confirmed: false, rest: 'none' });
+    db.prepare(`INSERT INTO session VALUES ('s1', 'ada', 'sleeve', 1, 500, 0, 1, ?)`).run(place);
+    db.close();
+    const store = openStore(file);
+    expect(store.load('s1')).toMatchObject({ id: 's1', flow: 'sleeve' });
+    expect(store.load('s1')).not.toHaveProperty('practice');
+    store.close();
+    const later = new Database(file);
+    expect(() => later.exec('UPDATE session SET practice = 1')).toThrow('only its place changes');
+    later.close();
+  });
+
   it('leave a database of a later program alone, and say so by name', () => {
     const file = newFile();
     openStore(file).close();

@@ -156,6 +156,22 @@ describe('body measurements', () => {
   });
 });
 
+describe('practice', () => {
+  it('is kept as practice, gives no measurement of hers, and is told of in the export', () => {
+    const { store } = storeWith(BUST);
+    store.create({ ...session('s2'), practice: true }, 4000);
+    store.append('s2', 0, [lengthLine('bust', 120, 5000)], AT_THE_START);
+    expect(store.load('s2')).toMatchObject({ practice: true, log: [{ question: 'bust' }] });
+    expect(store.load('s1')).not.toHaveProperty('practice');
+    expect(store.openOf('ada').map((open) => [open.session.id, open.session.practice])).toEqual([
+      ['s2', true],
+      ['s1', undefined],
+    ]);
+    expect(store.measuredOf('ada', new Map([['bust', 'bust']])).get('bust')?.cm).toBe(96.5);
+    expect(store.exportOf('ada').sessions.map((s) => s.practice)).toEqual([undefined, true]);
+  });
+});
+
 describe('preferences', () => {
   it('are unknown until said, and each owner has her own', () => {
     const { store } = storeWith();

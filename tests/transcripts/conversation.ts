@@ -22,6 +22,8 @@ export interface Conversation {
   /** What she is at, in our words. */
   readonly situation: string;
   readonly flow: string;
+  /** The exercise of the flow. */
+  readonly practice?: true;
   readonly lines: readonly Line[];
   readonly ends: 'plan' | 'cannot';
   /** What the outcome says, among other things. */
@@ -38,9 +40,9 @@ const OWNER = 'knitter';
 const flows = loadFlows();
 
 /** Holds the conversation: the first place where it departs from what is written down, in words; none where it does not. */
-export function departures({ flow, lines, ends, says, works = [] }: Conversation): string[] {
+export function departures({ flow, practice, lines, ends, says, works = [] }: Conversation): string[] {
   const folder = mkdtempSync(join(tmpdir(), 'easewright-conversation-'));
-  const talk = new Talk(join(folder, 'talk.sqlite'), flow);
+  const talk = new Talk(join(folder, 'talk.sqlite'), flow, practice === true ? 'practise' : 'begin');
   try {
     for (const [stands, typed, told] of lines) {
       if (talk.stands !== stands) return [`before '${typed}' stands ${talk.stands}, not ${stands}`];
@@ -71,10 +73,11 @@ class Talk {
   constructor(
     private readonly file: string,
     flow: string,
+    how: 'begin' | 'practise',
   ) {
     this.store = openStore(file);
     this.desk = this.openedDesk();
-    const { session, replies } = this.desk.begin(OWNER, flow);
+    const { session, replies } = this.desk[how](OWNER, flow);
     this.session = session;
     this.replies = replies;
   }

@@ -147,6 +147,7 @@ export function fakeDesk(outcome: Outcome = CANNOT) {
     hear: ['my wrists are cold'],
     group: 'sums',
     common: true,
+    exercise: false,
   };
   const desk: Desk = {
     flows: () => [
@@ -158,15 +159,27 @@ export function fakeDesk(outcome: Outcome = CANNOT) {
         hear: ['thumb too short'],
         group: 'sums',
         common: false,
+        exercise: false,
       },
     ],
     open: () =>
       answers.length === 0
         ? []
-        : [{ session: 's', flow, lastAt: Date.UTC(2025, 4, 3, 12), answered: answers.length }],
+        : [
+            {
+              session: 's',
+              flow,
+              lastAt: Date.UTC(2025, 4, 3, 12),
+              answered: answers.length,
+              practice: false,
+            },
+          ],
     begin: () => {
       [at, answers] = [0, []];
       return { session: 's', replies: [show()] };
+    },
+    practise: () => {
+      throw new Error('nothing is practised here');
     },
     resume: () => [show()],
     say: (_owner, _session, message) => {
