@@ -136,7 +136,8 @@ function peopleOf(flows: Flows, store: Store, chat: ChatStore): People {
       const session = store.load(id);
       const flow = session === undefined ? undefined : flows.get(session.flow);
       if (session?.owner !== owner || flow === undefined) return undefined;
-      return { title: flow.file.title, lines: () => reviewLines(flow, session) };
+      const title = session.practice === true ? `Practice: ${flow.file.title}` : flow.file.title;
+      return { title, lines: () => reviewLines(flow, session) };
     },
     exportOf: (owner) => ({ ...store.exportOf(owner), bookmark: chat.bookmarkOf(owner) ?? null }),
     forget: (owner) => store.forget(owner),

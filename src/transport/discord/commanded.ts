@@ -4,11 +4,11 @@ import { listLessons, wordLesson } from '../../dialogue/lessons.ts';
 import { findWish } from '../../dialogue/wish.ts';
 import { lessonsOf } from '../../flow/compile.ts';
 import { Aside, type Bot, dialectFor, type Place, type Shown } from './bot.ts';
-import { LESSON, MEASURE, PATTERN, practiceOf, RECHECK } from './commands.ts';
+import { LESSON, MEASURE, PATTERN, RECHECK } from './commands.ts';
 import { named } from './completing.ts';
 import { helpPage } from './help.ts';
-import { begin, goOn, interviewsOf, offered } from './interviews.ts';
-import { menuPage } from './menu.ts';
+import { begin, goOn, interviewsOf, offered, practise, practised } from './interviews.ts';
+import { menuPage, practicePage, titleOf } from './menu.ts';
 import { minePage } from './mine.ts';
 import { note, type Page } from './page.ts';
 import { sheetsPage } from './sheets.ts';
@@ -31,12 +31,8 @@ export function fitCommand(bot: Bot, place: Place, i: ChatInputCommandInteractio
       });
     case 'plan':
       return planAgain(bot, place, option('which'));
-    case 'practise': {
-      const practice = practiceOf(bot.parts.flows);
-      if (practice === undefined)
-        throw new Aside('There is nothing to practise on here. To begin: /fit start');
-      return startFlow(bot, place, practice.flow, { [PATTERN]: practice.sample });
-    }
+    case 'practise':
+      return practiseNamed(bot, place, option('chapter'));
     case 'lesson':
       return { page: lessonPage(bot, place, option(LESSON)) };
     case 'sheets':
@@ -75,6 +71,18 @@ function start(bot: Bot, place: Place, wish: string, pattern: string): Shown | P
   }
 }
 
+/** The exercise that is called so; without a name, the list of them. */
+export function practiseNamed(bot: Bot, place: Place, wanted: string): Shown | Promise<Shown> {
+  if (wanted === '') return { page: practicePage(bot, place) };
+  const here = practised(bot, place);
+  const chapter = named(
+    here.map(({ id, title, wish }) => ({ value: id, names: [title, wish] })),
+    wanted,
+  );
+  if (chapter !== undefined) return practise(bot, place, chapter);
+  return { page: practicePage(bot, place, `I find no exercise called '${wanted}'.`) };
+}
+
 /** Begins a flow that is offered where she is. Answers that are empty are asked. */
 export function startFlow(
   bot: Bot,
@@ -98,7 +106,7 @@ function goOnWith(bot: Bot, place: Place, wanted: string): Shown | Promise<Shown
     wanted === ''
       ? open[0]?.session
       : named(
-          all.map((one) => ({ value: one.session, names: [one.flow.title] })),
+          all.map((one) => ({ value: one.session, names: [titleOf(one)] })),
           wanted,
         );
   if (session !== undefined) return goOn(bot, place, session);
@@ -111,9 +119,9 @@ function planAgain(bot: Bot, place: Place, wanted: string): Shown | Promise<Show
   const { plans } = interviewsOf(bot, place);
   const session =
     wanted === ''
-      ? plans[0]?.session
+      ? plans.find(({ practice }) => !practice)?.session
       : named(
-          plans.map((one) => ({ value: one.session, names: [one.flow.title] })),
+          plans.map((one) => ({ value: one.session, names: [titleOf(one)] })),
           wanted,
         );
   if (session !== undefined) return goOn(bot, place, session);

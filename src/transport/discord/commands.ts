@@ -58,9 +58,13 @@ function fitCommand(flows: Flows): Command {
       sub('plan', 'Show your plan again, with pictures and workings.', [
         completed('which', 'Which plan; the newest where you leave it empty'),
       ]),
-      ...(practiceOf(flows) === undefined
-        ? []
-        : [sub('practise', 'The whole way on our sample sweater, before your own wool is wound.')]),
+      ...(canBePractised(flows)
+        ? [
+            sub('practise', 'An exercise: every figure is given, and the worked answer is shown.', [
+              completed('chapter', 'What to practise; leave it empty to choose'),
+            ]),
+          ]
+        : []),
       ...lessons(flows),
       sheets(),
       sub('my-data', 'What is kept of you: take it with you, delete it, choose units and terms.'),
@@ -120,14 +124,8 @@ function sheets(): APIApplicationCommandSubcommandOption {
   return sub('sheets', 'Sheets to print and fill in by hand: measurements, and the sums.', options);
 }
 
-/** The first flow that can be practised on a sample, and the sample as one would say it. */
-export function practiceOf(flows: Flows): { flow: string; sample: string } | undefined {
-  for (const [flow, { stops }] of flows) {
-    const pattern = stops.find(({ id }) => id === PATTERN)?.question;
-    const sample = pattern?.choices?.find(({ id }) => id !== 'own');
-    if (sample !== undefined) return { flow, sample: sample.label };
-  }
-  return undefined;
+function canBePractised(flows: Flows): boolean {
+  return [...flows.values()].some(({ book, file }) => book.exercises.has(file.id));
 }
 
 function sums(flows: Flows): Command[] {

@@ -4,7 +4,7 @@ import { rankWishes } from '../../dialogue/wish.ts';
 import type { Offered } from '../contract.ts';
 import type { Bot, Place } from './bot.ts';
 import { PATTERN } from './commands.ts';
-import { interviewsOf, offered } from './interviews.ts';
+import { interviewsOf, offered, practised } from './interviews.ts';
 import { OPTION_TEXT, SELECT_OPTIONS } from './limits.ts';
 import { wordOpen } from './menu.ts';
 import { atMost } from './typed.ts';
@@ -34,6 +34,8 @@ function nameable(bot: Bot, place: Place, option: string): Nameable[] {
   switch (option) {
     case 'wish':
       return offered(bot, place).map(asWish);
+    case 'chapter':
+      return practised(bot, place).map(({ id, title, wish }) => ({ value: id, names: [title, wish] }));
     case 'pattern':
       return patterns(bot);
     case 'interview':

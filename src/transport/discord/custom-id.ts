@@ -17,6 +17,7 @@ const LETTERS = {
   share: 's',
   send: 'd',
   start: 'n',
+  practise: 'e',
   mine: 'x',
   host: 'h',
 } as const;

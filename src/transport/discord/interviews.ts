@@ -15,12 +15,13 @@ export async function shownReplies(
   place: Place,
   session: string,
   replies: readonly Reply[],
-  view: PlanView = FIRST_VIEW,
+  wanted?: PlanView,
 ): Promise<Shown> {
   const interview = interviewOf(bot, place, session);
   const last = replies.findLast((reply) => reply.reply !== 'say');
   const question = questionShown(replies);
   if (last?.reply === 'outcome') {
+    const view = wanted ?? { ...FIRST_VIEW, workings: last.workings === true };
     const paper = await paperFor(bot, place, last.outcome, interview.title);
     return { page: planPage(last.outcome, view, saidText(replies), interview, paper), session, question };
   }
@@ -77,13 +78,20 @@ export function begin(
   flow: string,
   given: Readonly<Record<string, string>> = {},
 ): Promise<Shown> {
-  const { desk, chat } = bot.parts;
-  const { unit } = hostOf(chat, place.guild);
-  const { session, replies } = desk.begin(place.owner, flow, {
-    ...(unit === null ? {} : { unit }),
-    ...given,
-  });
+  const { desk } = bot.parts;
+  const { session, replies } = desk.begin(place.owner, flow, { ...unitHere(bot, place), ...given });
   return shownReplies(bot, place, session, replies);
+}
+
+/** An exercise. Throws DeskRefused. */
+export function practise(bot: Bot, place: Place, flow: string): Promise<Shown> {
+  const { session, replies } = bot.parts.desk.practise(place.owner, flow, unitHere(bot, place));
+  return shownReplies(bot, place, session, replies);
+}
+
+function unitHere({ parts }: Bot, { guild }: Place): Readonly<Record<string, string>> {
+  const { unit } = hostOf(parts.chat, guild);
+  return unit === null ? {} : { unit };
 }
 
 export function goOn(bot: Bot, place: Place, session: string, view?: PlanView): Promise<Shown> {
@@ -98,6 +106,11 @@ export function say(bot: Bot, place: Place, session: string, message: Message): 
 export function offered(bot: Bot, { guild }: Place) {
   const host = hostOf(bot.parts.chat, guild);
   return bot.parts.desk.flows().filter(({ id }) => offers(host, id));
+}
+
+/** Those of them that have an exercise. */
+export function practised(bot: Bot, place: Place) {
+  return offered(bot, place).filter(({ exercise }) => exercise);
 }
 
 /** Her interviews that wait for an answer, and those that have come to a plan; newest first. */

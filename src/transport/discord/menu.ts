@@ -2,7 +2,7 @@
 import type { Offered, OpenInterview } from '../contract.ts';
 import type { Bot, Place } from './bot.ts';
 import { makeId } from './custom-id.ts';
-import { interviewsOf, offered } from './interviews.ts';
+import { interviewsOf, offered, practised } from './interviews.ts';
 import { buttons, type Control, lists, type Page, page, text } from './page.ts';
 import { asTyped } from './typed.ts';
 
@@ -42,9 +42,32 @@ export function menuPage(
   ]);
 }
 
-/** 'Re-space a sleeve (3 May 2026, 4 answered)'. */
-export function wordOpen({ flow, lastAt, answered }: OpenInterview): string {
-  return `${flow.title} (${DATE.format(lastAt)}, ${answered} answered)`;
+/** Where an exercise is picked. */
+export function practicePage(bot: Bot, place: Place, said = ''): Page {
+  const chapters = practised(bot, place).map(({ id, title, wish }) => ({
+    label: title,
+    value: id,
+    about: wish,
+  }));
+  if (chapters.length === 0)
+    return page([text('There is nothing to practise here. In a direct message with me all is open.')]);
+  return page([
+    ...(said === '' ? [] : [text(asTyped(said))]),
+    text(
+      '**What would you like to practise?**\n-# Every figure is given, and may be changed. At the end comes the worked answer, and you can work the sums yourself. None of it is kept as yours.',
+    ),
+    ...lists(chapters, { id: (list) => makeId('practise', '', '', `${list}`), hint: 'Choose an exercise' }),
+  ]);
+}
+
+/** 'Practice: Re-space a sleeve (3 May 2026, 4 answered)'. */
+export function wordOpen(open: OpenInterview): string {
+  return `${titleOf(open)} (${DATE.format(open.lastAt)}, ${open.answered} answered)`;
+}
+
+/** The name of an interview; an exercise is called one. */
+export function titleOf({ flow, practice }: Pick<OpenInterview, 'flow' | 'practice'>): string {
+  return practice ? `Practice: ${flow.title}` : flow.title;
 }
 
 const DATE = new Intl.DateTimeFormat('en-GB', {

@@ -23,7 +23,12 @@ const UNITS: Readonly<Record<LengthUnit, string>> = { cm: 'Centimetres', in: 'In
 
 export function minePage({ parts }: Bot, { owner }: Place, said = ''): Page {
   const { unit, terms } = parts.people.preferencesOf(owner);
-  const count = parts.desk.open(owner).length;
+  const open = parts.desk.open(owner);
+  const counted = (practice: boolean, one: string) => {
+    const count = open.filter((interview) => interview.practice === practice).length;
+    return count === 1 ? `1 ${one}` : `${count} ${one}s`;
+  };
+  const exercises = open.some(({ practice }) => practice) ? ` and ${counted(true, 'exercise')}` : '';
   const chosen = <T extends string>(words: Readonly<Record<T, string>>, now: T | null) =>
     (Object.entries(words) as [T, string][]).map(([value, label]) => ({
       label,
@@ -34,7 +39,7 @@ export function minePage({ parts }: Bot, { owner }: Place, said = ''): Page {
   return page([
     ...(said === '' ? [] : [text(said)]),
     text(
-      `**What is kept of you**\nYour answers in ${count === 1 ? '1 interview' : `${count} interviews`}, with the measurements in them, and how you like to read. Your name is not kept, only the number by which Discord knows you.`,
+      `**What is kept of you**\nYour answers in ${counted(false, 'interview')}${exercises}, with the measurements in them, and how you like to read. Your name is not kept, only the number by which Discord knows you.`,
     ),
     ...lists(chosen(UNITS, unit), list(DO.unit, 'Units: asked at the first question')),
     ...lists(chosen(TERMS, terms), list(DO.terms, 'Terms: as is usual here')),

@@ -12,7 +12,7 @@ import {
   untold,
   worked,
 } from './bot.ts';
-import { startFlow } from './commanded.ts';
+import { practiseNamed, startFlow } from './commanded.ts';
 import { type Carried, readId, wordsOf } from './custom-id.ts';
 import { answerForm } from './form.ts';
 import { hostPage, hostSet } from './host-page.ts';
@@ -87,6 +87,8 @@ function done(
       return sendToHer(bot, place, session);
     case 'start':
       return startFlow(bot, place, picked[0] ?? '');
+    case 'practise':
+      return practiseNamed(bot, place, picked[0] ?? '');
     case 'mine':
       return mineDone(bot, place, words, picked[0]);
     case 'host':

@@ -10,7 +10,7 @@ import { SHEETS } from './sheets.ts';
 /** What she has chosen to do. */
 export type Deed =
   | { readonly do: 'go on'; readonly session: string }
-  | { readonly do: 'begin'; readonly flow: string }
+  | { readonly do: 'begin' | 'practise'; readonly flow: string }
   | { readonly do: 'print' };
 
 /** One line of a list: it leads to a deed, or to a further list. */
@@ -68,6 +68,7 @@ function firstList(desk: Desk, owner: string): List {
   first.entries.push(
     ...desk.open(owner).map(toGoOn),
     ...flows.filter(({ common }) => common).map(toBegin),
+    ...toPractise(flows, back),
     ...groups,
     { label: SHEETS, names: ['sheets'], leads: { do: 'print' } },
   );
@@ -78,10 +79,22 @@ function toBegin({ id, title, wish }: Offered): Entry {
   return { label: wish, names: [id, title], leads: { do: 'begin', flow: id } };
 }
 
-function toGoOn({ session, flow, lastAt, answered }: OpenInterview): Entry {
+const PRACTISE = 'Practise: every figure is given, and the worked answer shown';
+
+/** The chapters that have an exercise, in one list; nothing where none has. */
+function toPractise(flows: readonly Offered[], back: Entry): Entry[] {
+  const entries = flows
+    .filter(({ exercise }) => exercise)
+    .map(({ id, title }): Entry => ({ label: title, names: [id], leads: { do: 'practise', flow: id } }));
+  if (entries.length === 0) return [];
+  const leads = { title: 'What would you like to practise?', entries: [...entries, back] };
+  return [{ label: `${PRACTISE} …`, names: [PRACTISE, 'practise', 'practice'], leads }];
+}
+
+function toGoOn({ session, flow, lastAt, answered, practice }: OpenInterview): Entry {
   const date = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
   return {
-    label: `Go on: ${flow.title} (${date.format(lastAt)}, ${answered} answered)`,
+    label: `Go on: ${practice ? 'Practice, ' : ''}${flow.title} (${date.format(lastAt)}, ${answered} answered)`,
     names: ['continue', 'go on'],
     leads: { do: 'go on', session },
   };

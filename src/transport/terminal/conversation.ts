@@ -54,6 +54,8 @@ function carryOut(terms: Terms, person: Person, deed: Deed): Promise<'leave' | '
     }
     case 'begin':
       return interview(terms, person, () => desk.begin(owner, deed.flow));
+    case 'practise':
+      return interview(terms, person, () => desk.practise(owner, deed.flow));
     case 'print':
       return pickSheets(drawings, person);
     default:

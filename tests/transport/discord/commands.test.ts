@@ -170,13 +170,6 @@ it('/fit measure asks for one measurement, and offers the last one with its date
   expect(typedBy(here, sessionOf(again)).at(-1)).toEqual(['upper_arm', '31 cm']);
 });
 
-it('/fit practise goes the whole way on the sample sweater, without asking for a pattern', async () => {
-  const shown = await command(anna, 'fit practise');
-  expect(read(shown)).toContain('The whole way');
-  expect(questionOf(await press(anna, shown, 'Centimetres'))).toBe('swatch_made');
-  expect(typedBy(here, sessionOf(shown))[0]).toEqual(['pattern', 'Pennywhin, in the round']);
-});
-
 it('/fit lesson shows each lesson whole, in her own terms, and leaves an interview where it stands', async () => {
   const first = await command(anna, 'fit start', { wish: 'sleeve' });
   for (const { lesson, title } of lessonsOf(flows, 'us').values())

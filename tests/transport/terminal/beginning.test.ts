@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import type { Desk } from '../../../src/transport/contract.ts';
 import { chosen, type Entry, type List } from '../../../src/transport/terminal/beginning.ts';
 import type { Person } from '../../../src/transport/terminal/conversation.ts';
 import { fakeDesk } from './fake-desk.ts';
 
 /** What is chosen where she picks these one after another: a line's number as a number, words as words. */
 async function choose(...picks: readonly (number | string)[]) {
+  return chooseAt(fakeDesk().desk, picks);
+}
+
+async function chooseAt(desk: Desk, picks: readonly (number | string)[]) {
   const shown: List[] = [];
   const told: string[] = [];
   const left = [...picks];
@@ -19,7 +24,7 @@ async function choose(...picks: readonly (number | string)[]) {
     answer: async () => undefined,
     part: () => undefined,
   };
-  const deed = await chosen(fakeDesk().desk, 'ada', person);
+  const deed = await chosen(desk, 'ada', person);
   return { deed, told, titles: shown.map(({ title }) => title), lists: shown };
 }
 
@@ -88,5 +93,24 @@ describe('the beginning in a terminal', () => {
     expect((await choose('leave')).deed).toBeUndefined();
     expect((await choose(2, ' Leave ')).deed).toBeUndefined();
     expect((await choose()).deed).toBeUndefined();
+  });
+
+  it('has one list of all that can be practised, and says of an open exercise that it is one', async () => {
+    const { desk } = fakeDesk();
+    const [flow] = desk.flows();
+    if (flow === undefined) throw new Error('the desk has flows');
+    const practising: Desk = {
+      ...desk,
+      flows: () => desk.flows().map((f) => ({ ...f, exercise: f.id === 'mitten' })),
+      open: () => [{ session: 's', flow, lastAt: Date.UTC(2025, 4, 3, 12), answered: 2, practice: true }],
+    };
+    const { deed, lists } = await chooseAt(practising, ['practise', 1]);
+    expect(lists[0]?.entries.map(({ label }) => label).slice(0, 3)).toEqual([
+      'Go on: Practice, A wristlet (3 May 2025, 2 answered)',
+      'I want a wristlet that fits',
+      'Practise: every figure is given, and the worked answer shown …',
+    ]);
+    expect(lists[1]?.entries.map(({ label }) => label)).toEqual(['A mitten', 'Back to the beginning']);
+    expect(deed).toEqual({ do: 'practise', flow: 'mitten' });
   });
 });
