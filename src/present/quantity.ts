@@ -23,9 +23,9 @@ export function formatQuantity(q: Quantity, reader: Reader): string {
         ? counted(q.value, 'round', 'rounds')
         : counted(q.value, 'row', 'rows');
     case 'stitches/cm':
-      return `${formatNumber(q, reader)} stitches per ${reader.unit}`;
+      return `${formatNumber(q, reader)} stitches per ${gaugeSpan(reader)}`;
     case 'rows/cm':
-      return `${formatNumber(q, reader)} ${reader.worked === 'round' ? 'rounds' : 'rows'} per ${reader.unit}`;
+      return `${formatNumber(q, reader)} ${reader.worked === 'round' ? 'rounds' : 'rows'} per ${gaugeSpan(reader)}`;
     case 'cm²':
       return `${formatNumber(q, reader)} square ${reader.unit}`;
     case 'g/cm²':
@@ -47,8 +47,20 @@ export function formatQuantity(q: Quantity, reader: Reader): string {
 /** From so many grams or metres on, yarn is told to the whole one: a kitchen scale shows no more. */
 const WHOLE_YARN_FROM = 10;
 
+/** Who measures in centimetres knows gauge over ten of them; workings count by one, so that a sum can be followed. */
+function isOverTen({ unit, fine }: Reader): boolean {
+  return unit === 'cm' && fine !== true;
+}
+
+function gaugeSpan(reader: Reader): string {
+  return isOverTen(reader) ? '10 cm' : reader.unit;
+}
+
 /** The number alone, in the reader's unit. */
-export function formatNumber(q: Quantity, { unit, fine }: Reader): string {
+export function formatNumber(q: Quantity, reader: Reader): string {
+  const { unit, fine } = reader;
+  if ((q.unit === 'stitches/cm' || q.unit === 'rows/cm') && isOverTen(reader))
+    return formatDecimal(10 * q.value, 2);
   if (q.unit === 'cm' && fine !== true) return formatTape(q.value as Cm, unit);
   const value = inUnit(q.value, q.unit, unit);
   const isYarn = q.unit === 'g' || q.unit === 'm';

@@ -134,7 +134,7 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'where: yoke round': 'The yoke, shaping round {nth#}',
   'where: yoke': 'The yoke',
   'note: three rounds have a source':
-    'Three rounds, at half, at three quarters and at the top of the yoke: so in Knitting Without Tears.',
+    'Three rounds, at half, at three quarters and at the top of the yoke: a way that is long in use.',
   'note: neckline of the yoke':
     'A round yoke is as high behind as in front. Short rows at the back raise it.',
   'cannot: yoke neck not smaller': 'The neck has {neck} and the underarm {underarm}: the yoke must narrow.',

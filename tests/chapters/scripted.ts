@@ -100,6 +100,7 @@ export function expectSound(outcome: Plan | Cannot, names: readonly string[] = [
   const stated =
     textOf(outcome)
       .replace(/^\d+\. /gm, '')
+      .replaceAll(' per 10 cm', '')
       .replace(/\b(?:m1|k2tog)\b/g, '')
       .match(NUMBER) ?? [];
   expect([...new Set(stated)].filter((n) => !known.has(n))).toEqual([]);
