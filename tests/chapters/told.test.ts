@@ -1,7 +1,8 @@
 /**
  * What is answered and what the plan then tells, beside each other in a file of `told/`, which holds a case: the flow in
- * its name, the answers, a line of dashes, the facts of the plan. Their figures were checked by hand; see `told.ts`.
- * After a change that was meant, `node --import tsx tools/told.ts` writes them anew: read the difference.
+ * its name, the answers, a line of dashes, the facts of the plan. The engine wrote them: they show what a change alters,
+ * not that it is right, which the simulator, the properties and the published figures do. After a change that was meant,
+ * `node --import tsx tools/told.ts` writes them anew: read the difference.
  */
 import { describe, expect, it } from 'vitest';
 import { outcomeTold } from './told.ts';
