@@ -142,7 +142,7 @@ function castOn({ body, piece, alike }: BodyTold, section: BodySection): Step {
     ],
     check: checkWidth(width, ask.gauge.worked === 'round'),
     notes: [
-      ...(body.hem === null ? [] : [body.hem.neighbours]),
+      ...(body.hem === null ? [] : body.hem.neighbours),
       ...(body.hemMoved ? [phrase('note: count moved for shaping', { change: perRow(body) })] : []),
       ...piecesAlike(body, alike),
     ],
@@ -217,7 +217,7 @@ function waistPlain({ body, piece, waist: eased }: BodyTold, section: BodySectio
       width: width.result,
     }),
     notes: [
-      ...(waist === null ? [] : [waist.neighbours]),
+      ...(waist === null ? [] : waist.neighbours),
       phrase('note: plain at the waist is common practice'),
     ],
     workings: [

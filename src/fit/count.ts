@@ -8,8 +8,8 @@ export interface Counted {
   readonly stitches: Stitches;
   readonly choice: CountChoice;
   readonly workings: readonly WorkingLine[];
-  /** Both neighbouring counts and their widths, in words. */
-  readonly neighbours: Phrase;
+  /** Both neighbouring counts and their widths, in words; nothing where a count gives the very width. */
+  readonly neighbours: readonly Phrase[];
 }
 
 /** The nearest admissible count for a width around a piece. Throws where the rule's parity can never be met. */
@@ -27,7 +27,9 @@ export function countFor(place: string, width: Cm, gauge: Pick<Gauge, 'stitches'
     },
     { unit: 'stitches', rounding: { to: 'multiple', multiple: choice.step, plus: choice.start } },
   );
-  const widths = [choice.below, choice.above].map((side, i) =>
+  const exact = choice.below.stitches === choice.above.stitches;
+  const sides = exact ? [] : [choice.below, choice.above];
+  const widths = sides.map((side, i) =>
     workOut(
       `width of the ${i === 0 ? 'smaller' : 'larger'} count`,
       rule.edge === 0 ? 'a / b' : '(a - c) / b',
@@ -43,11 +45,15 @@ export function countFor(place: string, width: Cm, gauge: Pick<Gauge, 'stitches'
     stitches: choice.chosen,
     choice,
     workings: [line, ...widths],
-    neighbours: phrase('note: nearest counts', {
-      below: quantity('smaller count', choice.below.stitches, 'stitches'),
-      belowWidth: quantity('its width', choice.below.width, 'cm'),
-      above: quantity('larger count', choice.above.stitches, 'stitches'),
-      aboveWidth: quantity('its width', choice.above.width, 'cm'),
-    }),
+    neighbours: exact ? [] : [nearestCounts(choice)],
   };
+}
+
+function nearestCounts({ below, above }: CountChoice): Phrase {
+  return phrase('note: nearest counts', {
+    below: quantity('smaller count', below.stitches, 'stitches'),
+    belowWidth: quantity('its width', below.width, 'cm'),
+    above: quantity('larger count', above.stitches, 'stitches'),
+    aboveWidth: quantity('its width', above.width, 'cm'),
+  });
 }

@@ -62,7 +62,7 @@ function cuffStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
       ? [{ do: 'cast on', stitches: counts.wrist }, ...worked]
       : [...worked, { do: 'bind off', stitches: counts.wrist }],
     check: checkWidth(width, ask.gauge.worked === 'round'),
-    notes: [...(sleeve.wrist === null ? [] : [sleeve.wrist.neighbours]), phrase('note: hand must pass')],
+    notes: [...(sleeve.wrist === null ? [] : sleeve.wrist.neighbours), phrase('note: hand must pass')],
     workings: [
       ...(eased === null ? [] : [eased]),
       ...(sleeve.wrist?.workings ?? []),
@@ -92,7 +92,7 @@ function armStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
     pattern: fromTo(from, to),
     instead: [...(up ? [] : [{ do: 'begin with' as const, stitches: counts.upperArm }]), ...made.instead],
     check: phrase('check: length in all', { length: length.result }),
-    notes: [...(sleeve.upperArm === null ? [] : [sleeve.upperArm.neighbours]), ...made.notes],
+    notes: [...(sleeve.upperArm === null ? [] : sleeve.upperArm.neighbours), ...made.notes],
     workings: [
       patternWidth(sleeve),
       ...(eased === null ? [] : [eased]),

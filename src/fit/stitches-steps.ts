@@ -10,7 +10,6 @@ import { quantity } from './working.ts';
 export function stitchesPart(width: Cm, rate: Rate, rule: Omit<CountRule, 'parity'>): Part {
   const gauge = { stitches: rate };
   const counted = countFor('cast-on', width, gauge, { ...rule, parity: 'any' });
-  const { below, above } = counted.choice;
   const measures = widthLine('cast-on', counted.stitches, gauge, rule.edge);
   return {
     steps: [
@@ -24,7 +23,7 @@ export function stitchesPart(width: Cm, rate: Rate, rule: Omit<CountRule, 'parit
           ),
         ],
         check: phrase(rule.edge === 0 ? 'check: it measures' : 'check: width', { width: measures.result }),
-        notes: below.stitches === above.stitches ? [] : [counted.neighbours],
+        notes: counted.neighbours,
         workings: [...counted.workings, measures],
       }),
     ],
