@@ -2,7 +2,14 @@
 import { type Plan, phrase } from '../../src/fit/plan.ts';
 import { type Sum, sumsOf } from '../../src/fit/sum.ts';
 import type { LengthUnit } from '../../src/fit/units.ts';
-import { type Quantity, type QuantityUnit, quantity, type WorkingLine } from '../../src/fit/working.ts';
+import {
+  type Quantity,
+  type QuantityUnit,
+  quantity,
+  type Rounding,
+  type WorkingLine,
+  workOut,
+} from '../../src/fit/working.ts';
 import { planOf } from '../present/garments.ts';
 
 export function planWith(workings: readonly WorkingLine[], unit: LengthUnit): Plan {
@@ -33,4 +40,15 @@ const PER_INCH = new Set<QuantityUnit>(['stitches/cm', 'rows/cm', '/cm']);
 export function inches(name: string, value: number, unit: QuantityUnit): Quantity {
   const factor = PER_INCH.has(unit) ? 1 / 2.54 : unit === 'cm' ? 2.54 : 1;
   return quantity(name, value * factor, unit);
+}
+
+/** A line of workings on one line. */
+export function line(
+  label: string,
+  formula: string,
+  given: Readonly<Record<string, Quantity>>,
+  unit: QuantityUnit,
+  rounding?: Rounding,
+): WorkingLine {
+  return workOut(label, formula, given, { unit, ...(rounding === undefined ? {} : { rounding }) });
 }
