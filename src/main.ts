@@ -5,6 +5,8 @@ import { FlowFaults } from './flow/fault.ts';
 import { loadFlows } from './library.ts';
 import { keyText } from './present/key-text.ts';
 import { outcomeText } from './present/plan-text.ts';
+import type { Dialect } from './present/terms.ts';
+import type { Wording } from './transport/contract.ts';
 
 /** Tells a service manager that starting again would not help (EX_CONFIG of sysexits.h). */
 const WRONG_SETTINGS = 78;
@@ -24,8 +26,7 @@ async function runFit(): Promise<void> {
   const { runCommand } = await import('./transport/script/command.ts');
   process.exitCode = await runCommand(args, {
     flows: loadFlows(),
-    wording: (outcome, workings) => outcomeText(outcome, { dialect: 'us', workings }),
-    key: (outcome, answers) => keyText(outcome, answers, 'us'),
+    wording: wordingIn('us'),
     out: (text) => process.stdout.write(text),
     error: (text) => process.stderr.write(text),
     keep: async (plan, files) => {
@@ -38,6 +39,11 @@ async function runFit(): Promise<void> {
       return keepBlank(blank, file, print, { ...PRINTING, unit, date: today() });
     },
   });
+}
+
+function wordingIn(dialect: Dialect): Wording {
+  return (outcome, workings, key) =>
+    key === undefined ? outcomeText(outcome, { dialect, workings }) : keyText(outcome, key, dialect);
 }
 
 /** What `fit` prints where nothing else is said: the same on every machine. */
@@ -77,7 +83,7 @@ async function runInterview(): Promise<void> {
   try {
     await runTerminal({
       desk: openDesk({ flows, store, clock: Date.now, newId: randomUUID, unit: config.unit }),
-      wording: (outcome, workings) => outcomeText(outcome, { dialect: config.terms, workings }),
+      wording: wordingIn(config.terms),
       // npm goes to the folder of the program, and tells from which one it was called.
       drawings: drawingsFor(flows, process.env.INIT_CWD ?? process.cwd(), printing),
       owner,

@@ -59,11 +59,15 @@ export type Reply =
       readonly buttons: readonly Button[];
     }
   | { readonly reply: 'review'; readonly lines: readonly ReviewLine[]; readonly buttons: readonly Button[] }
-  /** `workings`: how every figure came about is to be shown too. */
+  /**
+   * `workings`: how every figure came about is to be shown too. `key`: in place of the plan its answer key is to be shown,
+   * which begins with these answers.
+   */
   | {
       readonly reply: 'outcome';
       readonly outcome: Outcome;
       readonly workings?: true;
+      readonly key?: readonly ReviewLine[];
       readonly buttons: readonly Button[];
     }
   | { readonly reply: 'rest'; readonly how: 'paused' | 'cancelled'; readonly text: string }

@@ -20,6 +20,7 @@ const UNKNOWN: Button = { label: "I don't know", send: "I don't know" };
 const PAUSE: Button = { label: 'Pause', send: 'pause' };
 const PLAN: Button = { label: 'Make my plan', send: 'yes' };
 const WORKINGS: Button = { label: 'Show the workings', send: 'workings' };
+const KEY: Button = { label: 'All the sums on one page', send: 'key' };
 const REVIEW: Button = { label: 'Change an answer', send: 'review' };
 const SUMS: Button = { label: 'Work it yourself', send: 'work it yourself' };
 const SHOW_PLAN: Button = { label: 'Show the plan', send: 'plan' };
@@ -65,13 +66,13 @@ export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
 
 function outcome(flow: CompiledFlow, session: Session): Reply {
   const made = flow.outcome(answersOf(session.log));
-  return { reply: 'outcome', outcome: made, buttons: [WORKINGS, ...sumsButton(made), REVIEW] };
+  return { reply: 'outcome', outcome: made, buttons: [WORKINGS, KEY, ...sumsButton(made), REVIEW] };
 }
 
 /** An exercise ends with its workings, and with the sums to be tried. */
 function worked(flow: CompiledFlow, { log }: Session): Reply {
   const made = flow.outcome(answersOf(log));
-  return { reply: 'outcome', outcome: made, workings: true, buttons: [...sumsButton(made), REVIEW] };
+  return { reply: 'outcome', outcome: made, workings: true, buttons: [KEY, ...sumsButton(made), REVIEW] };
 }
 
 /** Where there is a sum to work. */
@@ -104,6 +105,17 @@ export function showWorkings(flow: CompiledFlow, session: Session): Reply {
     outcome: flow.outcome(answersOf(session.log)),
     workings: true,
     buttons: [REVIEW],
+  };
+}
+
+/** The answers and every working, numbered, in place of the plan. */
+export function showKey(flow: CompiledFlow, session: Session): Reply {
+  const made = flow.outcome(answersOf(session.log));
+  return {
+    reply: 'outcome',
+    outcome: made,
+    key: reviewLines(flow, session),
+    buttons: [SHOW_PLAN, ...sumsButton(made), REVIEW],
   };
 }
 

@@ -12,7 +12,7 @@ import { type Command, readCommand } from './read/command.ts';
 import { readGauge } from './read/gauge.ts';
 import { again, at, note, nothingToAnswer, type Scene, type Turn } from './scene.ts';
 import { answersOf, type PendingOption, type Session } from './session.ts';
-import { showWorkings } from './show.ts';
+import { showKey, showWorkings } from './show.ts';
 import { showAnswer } from './shown.ts';
 import { screenOf, standing } from './standing.ts';
 import { putBack, take, takeAlong } from './take.ts';
@@ -29,6 +29,9 @@ export function turn(flow: CompiledFlow, session: Session, message: Message, now
   if (message.text.trim().toLowerCase() === 'keep') return keep(scene);
   if (message.text.trim().toLowerCase() === 'workings' && scene.at.at === 'outcome') {
     return { session: woken, added: [], replies: [showWorkings(flow, woken)] };
+  }
+  if (message.text.trim().toLowerCase() === 'key' && scene.at.at === 'outcome') {
+    return { session: woken, added: [], replies: [showKey(flow, woken)] };
   }
   const along = scene.at.at === 'question' ? takeAlong(scene, scene.at.stop) : undefined;
   if (along !== undefined) return along;

@@ -1,5 +1,5 @@
 /** What every transport is given by `main`, with nothing of any one service in it. */
-import type { Message, Reply } from '../dialogue/message.ts';
+import type { Message, Reply, ReviewLine } from '../dialogue/message.ts';
 import type { Outcome, Plan } from '../fit/plan.ts';
 import type { WishGroup } from '../flow/schema.ts';
 
@@ -62,8 +62,11 @@ export interface Desk {
   readonly say: (owner: string, session: string, message: Message) => readonly Reply[];
 }
 
-/** How an outcome is put into words, with or without its workings; made by `present`. */
-export type Wording = (outcome: Outcome, workings: boolean) => string;
+/**
+ * How an outcome is put into words, with or without its workings; made by `present`. `key`: the answers that its answer
+ * key begins with, where that takes the place of the plan.
+ */
+export type Wording = (outcome: Outcome, workings: boolean, key?: readonly ReviewLine[]) => string;
 
 /** How a sheet is to be printed; null: as it is usual with her unit, or as it is set. */
 export interface Print {

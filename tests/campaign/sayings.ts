@@ -66,6 +66,7 @@ const COMMANDS = [
   'yes',
   'no',
   'workings',
+  'key',
 ] as const;
 
 const LONG = 'k2tog '.repeat(4_000);

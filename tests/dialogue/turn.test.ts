@@ -244,6 +244,18 @@ describe('the review', () => {
     expect(talk.say('review').at).toBe('review');
   });
 
+  it('shows all the sums on one page, with the answers they start from, and the plan again', () => {
+    const talk = answered().say('yes', 'key');
+    expect(talk.replies).toMatchObject([{ reply: 'outcome', buttons: [{ send: 'plan' }, {}, {}] }]);
+    expect(talk.replies[0]).toHaveProperty(
+      'key',
+      expect.arrayContaining([expect.objectContaining({ label: 'Changes', assumed: false })]),
+    );
+    expect(talk.say('plan').replies).toMatchObject([{ reply: 'outcome', outcome: { kind: 'plan' } }]);
+    expect(talk.replies[0]).not.toHaveProperty('key');
+    expect(talk.session.log).toEqual(answered().session.log);
+  });
+
   it('jumps from the plan to one answer and back to a new plan', () => {
     const talk = answered().say('yes', 'change waist', '32 in');
     expect(talk.at).toBe('review');

@@ -21,8 +21,8 @@ export async function shownReplies(
   const last = replies.findLast((reply) => reply.reply !== 'say');
   const question = questionShown(replies);
   if (last?.reply === 'outcome') {
-    const view = wanted ?? { ...FIRST_VIEW, workings: last.workings === true };
-    const paper = await paperFor(bot, place, last.outcome, interview.title);
+    const view = wanted ?? viewFor(last);
+    const paper = await paperFor(bot, place, session, last.outcome, interview.title);
     return { page: planPage(last.outcome, view, saidText(replies), interview, paper), session, question };
   }
   const page = screenPage(replies, interview, await howPicture(bot, replies, question));
@@ -55,11 +55,23 @@ export function interviewOf({ parts }: Bot, { owner, direct }: Place, session: s
   return { session, title, typing: direct };
 }
 
-async function paperFor(bot: Bot, place: Place, outcome: Outcome, title: string): Promise<PlanPaper> {
+function viewFor({ workings, key }: Extract<Reply, { reply: 'outcome' }>): PlanView {
+  if (key !== undefined) return { ...FIRST_VIEW, shows: 'key' };
+  return workings === true ? { ...FIRST_VIEW, shows: 'workings' } : FIRST_VIEW;
+}
+
+async function paperFor(
+  bot: Bot,
+  place: Place,
+  session: string,
+  outcome: Outcome,
+  title: string,
+): Promise<PlanPaper> {
   const { direct } = place;
   return {
     dialect: dialectFor(bot, place),
     drawn: await drawnOf(bot, place, outcome, title),
+    answers: () => bot.parts.people.interview(place.owner, session)?.lines() ?? [],
     ways: { share: !direct, send: !direct },
   };
 }

@@ -1,6 +1,8 @@
 /** An outcome as a message: in parts that fit, with its files, its workings behind a button. */
+import type { ReviewLine } from '../../dialogue/message.ts';
 import type { Outcome } from '../../fit/plan.ts';
 import { sumsOf } from '../../fit/sum.ts';
+import { keyText } from '../../present/key-text.ts';
 import { outcomeText } from '../../present/plan-text.ts';
 import type { Dialect } from '../../present/terms.ts';
 import { makeId } from './custom-id.ts';
@@ -11,19 +13,21 @@ import type { Interview } from './screen.ts';
 import { inParts } from './split.ts';
 import { asTyped } from './typed.ts';
 
-/** Which part of a plan is shown, counted from 1, and whether with its workings. */
+/** Which part is shown, counted from 1: of the plan, of the plan with its workings, or of its answer key. */
 export interface PlanView {
   readonly part: number;
-  readonly workings: boolean;
+  readonly shows: 'plan' | 'workings' | 'key';
 }
 
-export const FIRST_VIEW: PlanView = { part: 1, workings: false };
+export const FIRST_VIEW: PlanView = { part: 1, shows: 'plan' };
 
 /** What the page needs beside the outcome. */
 export interface PlanPaper {
   readonly dialect: Dialect;
   /** Pictures and sheet; nothing where there is no plan. */
   readonly drawn: Drawn;
+  /** What she has answered. */
+  readonly answers: () => readonly ReviewLine[];
   /** Whether she may share it here, and have it sent to her. */
   readonly ways: { readonly share: boolean; readonly send: boolean };
 }
@@ -39,21 +43,30 @@ export function planPage(
   interview: Interview,
   paper: PlanPaper,
 ): Page {
-  const whole = outcomeText(outcome, { dialect: paper.dialect, workings: view.workings });
+  const whole = wholeText(outcome, view, paper);
   const parts = planParts(whole);
   const part = Math.min(Math.max(view.part, 1), parts.length);
   const title = parts.length > 1 ? ` · part ${part} of ${parts.length}` : '';
-  const files = partFiles(whole, part, paper.drawn);
+  const files =
+    view.shows === 'key'
+      ? partFiles(whole, part, { ...paper.drawn, pictures: [] }, 'sums.txt')
+      : partFiles(whole, part, paper.drawn);
   return page(
     [
       ...(said === '' ? [] : [text(said)]),
       text(`-# ${asTyped(interview.title)}${title}`),
       text(parts[part - 1] ?? ''),
       ...fileParts(files),
-      ...planButtons(outcome, { part, workings: view.workings }, parts.length, interview, paper),
+      ...planButtons(outcome, { part, shows: view.shows }, parts.length, interview, paper),
     ],
     [...files.pictures, ...files.documents],
   );
+}
+
+function wholeText(outcome: Outcome, { shows }: PlanView, { dialect, answers }: PlanPaper): string {
+  return shows === 'key'
+    ? keyText(outcome, answers(), dialect)
+    : outcomeText(outcome, { dialect, workings: shows === 'workings' });
 }
 
 /** The text in parts, each as it is shown. */
@@ -70,16 +83,17 @@ export interface PartFiles {
  * The first part comes with the sheet and with the whole text as a file, which cannot vanish. Pictures that find no room
  * beside them stand by the next parts; all of them stand in the sheet.
  */
-export function partFiles(whole: string, part: number, { pictures, sheet }: Drawn): PartFiles {
-  const documents = [...(sheet === undefined ? [] : [sheet]), textFile(whole)];
+export function partFiles(
+  whole: string,
+  part: number,
+  { pictures, sheet }: Drawn,
+  name = 'plan.txt',
+): PartFiles {
+  const documents = [...(sheet === undefined ? [] : [sheet]), { name, data: whole, alternative: '' }];
   const first = FILES - documents.length;
   if (part === 1) return { pictures: pictures.slice(0, first), documents };
   const from = first + (part - 2) * FILES;
   return { pictures: pictures.slice(from, from + FILES), documents: [] };
-}
-
-function textFile(whole: string): PageFile {
-  return { name: 'plan.txt', data: whole, alternative: '' };
 }
 
 export function fileParts({ pictures, documents }: PartFiles) {
@@ -91,7 +105,7 @@ export function fileParts({ pictures, documents }: PartFiles) {
 
 function planButtons(
   outcome: Outcome,
-  { part, workings }: PlanView,
+  { part, shows }: PlanView,
   parts: number,
   { session }: Interview,
   { ways }: PlanPaper,
@@ -100,11 +114,9 @@ function planButtons(
   const isPlan = outcome.kind === 'plan';
   return [
     ...buttons([
-      ...(part > 1 ? [turn('Part before', { part: part - 1, workings })] : []),
-      ...(part < parts
-        ? [{ ...turn('Next part', { part: part + 1, workings }), style: 'first' as const }]
-        : []),
-      turn(workings ? 'Hide the workings' : 'Show the workings', { part: 1, workings: !workings }),
+      ...(part > 1 ? [turn('Part before', { part: part - 1, shows })] : []),
+      ...(part < parts ? [{ ...turn('Next part', { part: part + 1, shows }), style: 'first' as const }] : []),
+      ...OTHERS[shows].map(([label, other]) => turn(label, { part: 1, shows: other })),
       { label: 'Change an answer', id: makeId('answer', session, OUTCOME, 'review') },
     ]),
     ...buttons([
@@ -119,12 +131,30 @@ function planButtons(
   ];
 }
 
-function viewId(session: string, { part, workings }: PlanView): string {
-  return makeId('plan', session, OUTCOME, `${part}${workings ? ' worked' : ''}`);
+/** What may be turned to, by what is shown. */
+const OTHERS: Readonly<Record<PlanView['shows'], readonly (readonly [string, PlanView['shows']])[]>> = {
+  plan: [
+    ['Show the workings', 'workings'],
+    ['All the sums on one page', 'key'],
+  ],
+  workings: [
+    ['Hide the workings', 'plan'],
+    ['All the sums on one page', 'key'],
+  ],
+  key: [['Show the plan', 'plan']],
+};
+
+/** As buttons carry it, which stay in chats for years. */
+const WRITTEN = { plan: '', workings: ' worked', key: ' key' } as const;
+
+function viewId(session: string, { part, shows }: PlanView): string {
+  return makeId('plan', session, OUTCOME, `${part}${WRITTEN[shows]}`);
 }
 
 /** The view that a button carries; the first one where it cannot be read. */
 export function viewOf(words: string): PlanView {
-  const [, part, worked] = /^(\d+)( worked)?$/.exec(words) ?? [];
-  return part === undefined ? FIRST_VIEW : { part: Number(part), workings: worked !== undefined };
+  const [, part, worked, key] = /^(\d+)(?:( worked)|( key))?$/.exec(words) ?? [];
+  if (part === undefined) return FIRST_VIEW;
+  if (key !== undefined) return { part: Number(part), shows: 'key' };
+  return { part: Number(part), shows: worked === undefined ? 'plan' : 'workings' };
 }

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import type { ReviewLine } from '../../dialogue/message.ts';
-import type { Outcome, Plan } from '../../fit/plan.ts';
+import type { Plan } from '../../fit/plan.ts';
 import type { CompiledFlow, Flows } from '../../flow/compile.ts';
 import type { Print, Wording } from '../contract.ts';
 import { AnswerFileFault, readScripts } from './files.ts';
@@ -24,8 +24,6 @@ export interface CommandSurroundings {
   readonly wording: Wording;
   readonly out: (text: string) => void;
   readonly error: (text: string) => void;
-  /** The answer key of an outcome in words. */
-  readonly key: (outcome: Outcome, answers: readonly ReviewLine[]) => string;
   /** Keeps a plan's pictures and its sheet as files, and gives the names of the files. */
   readonly keep: (plan: Plan, files: WantedFiles) => Promise<readonly string[]>;
   /** Keeps a sheet that is filled in by hand, and gives the name of its file. */
@@ -192,8 +190,7 @@ function tell(result: ScriptResult, { json, key, options }: Wanted, around: Comm
   const named = (question: string) => options?.get(question) ?? question;
   if (result.result === 'outcome') {
     if (json === true) out(`${JSON.stringify(asData(result), null, 2)}\n`);
-    else
-      out(key === true ? around.key(result.outcome, result.answers) : around.wording(result.outcome, true));
+    else out(around.wording(result.outcome, true, key === true ? result.answers : undefined));
   } else if (result.result === 'refused') {
     for (const r of result.refused) error(`${named(r.question)}: '${r.answer}' was not taken. ${r.reason}\n`);
   } else {

@@ -31,7 +31,7 @@ export function render(reply: Reply, wording: Wording): Paragraph[] {
         ...reply.lines.map((line) => paragraph(`- ${line.label}: ${line.shown}`)),
       ];
     case 'outcome':
-      return [paragraph(wording(reply.outcome, reply.workings === true).trimEnd())];
+      return [paragraph(wording(reply.outcome, reply.workings === true, reply.key).trimEnd())];
     case 'sum':
       return [
         paragraph(wordProgress(reply.progress, 'Sum'), 'quiet'),

@@ -87,6 +87,16 @@ describe('a plan', () => {
     expect(read(await press(anna, worked, 'Hide the workings'))).toBe(read(shown));
   });
 
+  it('shows all its sums on one page, with the answers they start from, and the plan again', async () => {
+    await start();
+    const shown = await planned('spacing', SPACING);
+    const sums = await press(anna, shown, 'All the sums on one page');
+    expect(read(sums)).toContain('It starts from:\n- Stitches now: 50 stitches');
+    expect(read(sums)).toContain('(1) stitches to gain = 72 stitches');
+    expect(sums.files.map(({ name }) => name)).toEqual(['sums.txt']);
+    expect(read(await press(anna, sums, 'Show the plan'))).toBe(read(shown));
+  });
+
   it('leads to one answer to be changed, and to the new plan', async () => {
     await start();
     const shown = await planned('spacing', SPACING);

@@ -39,10 +39,11 @@ async function atSleeve() {
   return { first, second: await press(anna, first, 'Inches') };
 }
 
-/** The flows of a later version: `change` is made to the text of one file; a file that it empties is gone. */
+/** The flows of a later version: `change` is made to the text of one file and of the exercises; what it empties is gone. */
 function later(file: string, change: (text: string) => string): Flows {
   const texts = readFlowTexts().flatMap((one) => {
-    const text = one.file === `flows/${file}.yaml` ? change(one.text) : one.text;
+    const changes = one.file === `flows/${file}.yaml` || one.file.startsWith('flows/practice/');
+    const text = changes ? change(one.text) : one.text;
     return text === '' ? [] : [{ file: one.file, text }];
   });
   return compileBook(loadBook(texts, CALCULATIONS), CALCULATIONS, fits);

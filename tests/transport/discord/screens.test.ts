@@ -19,6 +19,7 @@ const SESSION = 'A'.repeat(22);
 const PAPER: PlanPaper = {
   dialect: 'us',
   drawn: { pictures: [], sheet: undefined },
+  answers: () => [{ question: 'bust', label: 'Bust or chest', shown: '96.5 cm', assumed: false }],
   ways: { share: true, send: true },
 };
 
@@ -111,12 +112,12 @@ describe.each([...flows].map(([id, flow]) => [id, flow] as const))('the flow %s'
     }
   });
 
-  it('has an outcome that fits, part by part, with workings and without', () => {
+  it('has an outcome that fits, part by part: the plan, with its workings, and all its sums', () => {
     const log = screens.at(-1)?.session.log ?? [];
     const outcome = flow.outcome(answersOf(log));
-    for (const workings of [false, true]) {
+    for (const shows of ['plan', 'workings', 'key'] as const) {
       for (let part = 1; part <= 40; part += 1) {
-        const view = { ...FIRST_VIEW, part, workings };
+        const view = { ...FIRST_VIEW, part, shows };
         expect(faults(planPage(outcome, view, 'Noted: 16 cm', interview(flow), PAPER))).toEqual([]);
       }
     }

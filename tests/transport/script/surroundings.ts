@@ -37,14 +37,14 @@ export async function run(...args: readonly string[]): Promise<Ran> {
   const blanks: BlankWish[] = [];
   const code = await runCommand(args, {
     flows,
-    wording: (outcome, workings) => outcomeText(outcome, { dialect: 'us', workings }),
+    wording: (outcome, workings, key) =>
+      key === undefined ? outcomeText(outcome, { dialect: 'us', workings }) : keyText(outcome, key, 'us'),
     out: (text) => {
       out += text;
     },
     error: (text) => {
       error += text;
     },
-    key: (outcome, answers) => keyText(outcome, answers, 'us'),
     keep: async (plan, { picture, sheet, paper, type, from }) => {
       kept.push({ plan, files: { picture, sheet, paper, type, ...(from === undefined ? {} : { from }) } });
       return [picture, sheet].filter((file) => file !== undefined);
