@@ -4,7 +4,7 @@ import { inUnit } from '../../src/fit/in-unit.ts';
 import type { Cannot, Instruction, Outcome, Plan, Step } from '../../src/fit/plan.ts';
 import { parsePlan } from '../../src/fit/plan-schema.ts';
 import type { Segment } from '../../src/fit/row.ts';
-import { evaluate, type WorkingLine } from '../../src/fit/working.ts';
+import { evaluate, QUANTITY_UNITS, type WorkingLine } from '../../src/fit/working.ts';
 import { loadFlows } from '../../src/library.ts';
 import { cannotText, planText } from '../../src/present/plan-text.ts';
 import { formatNumber } from '../../src/present/quantity.ts';
@@ -82,6 +82,7 @@ export function expectSound(outcome: Plan | Cannot, names: readonly string[] = [
   const known = new Set(names);
   const reader = { unit: outcome.unit, worked: null };
   for (const line of workingsOf(outcome)) {
+    expect(QUANTITY_UNITS, line.label).toContain(line.result.unit);
     for (const q of [...Object.values(line.given), line.result])
       known.add(formatNumber(q, reader).replace('−', ''));
     const given = Object.entries(line.given).map(

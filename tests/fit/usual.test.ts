@@ -52,7 +52,11 @@ describe('the survey of soldiers gives', () => {
     ['women', 'neck', { bust: 96 }, 37.3],
     ['women', 'wrist', { bust: 140 }, 16.4],
     ['men', 'wrist', { bust: 105 }, 17.5],
+    ['men', 'hip', { bust: 80 }, 86.2],
     ['men', 'hip', { bust: 130 }, 119.8],
+    // A chest of 79 cm opens the second band, from 79 to 84 cm.
+    ['women', 'wrist', { bust: 78.9 }, 14.6],
+    ['women', 'wrist', { bust: 79 }, 14.8],
     ['women', 'wrist', {}, 15.4],
     ['women', 'head', {}, 56],
     ['men', 'head', {}, 57.4],
@@ -74,8 +78,25 @@ describe('the survey of soldiers gives', () => {
 
 describe('a likely figure', () => {
   it('of the upper bust lies 2 in under the bust, as patterns are drafted', () => {
-    expect(likely('upper bust', 'women', { bust: inches(38) })).toMatchObject({ source: 'upper torso' });
+    expect(likely('upper bust', 'women', { bust: inches(38) })).toMatchObject({
+      source: 'upper torso',
+      rule: { by: 'standard difference' },
+    });
     expect(likely('upper bust', 'women', { bust: inches(38) })?.value).toBeCloseTo(inches(36), 9);
+  });
+
+  it('from bust point to bust point is a fifth of the bust, as dressmaking has it', () => {
+    const found = likely('bust span', 'women', { bust: 100 });
+    expect(found).toMatchObject({ value: 20, source: 'trade', rule: { by: 'share of bust' } });
+  });
+
+  it('says by which rule it was found where the bust is not known', () => {
+    expect(likely('wrist', 'women', {})?.rule).toEqual({ by: 'median of all' });
+    expect(likely('wrist', 'women', { bust: 96 })?.rule).toEqual({
+      by: 'band of chest',
+      from: 94,
+      below: 99,
+    });
   });
 
   // Median heights: CDC Growth Charts, 2000.
@@ -99,6 +120,11 @@ describe('a likely figure', () => {
     ['wrist', 'babies', { bust: 45 }],
     ['waist', 'women', {}],
     ['back length', 'men', { bust: 100 }],
+    ['bust', 'men', { height: 175 }],
+    ['waist', 'children', {}],
+    ['bust', 'babies', { bust: 45 }],
+    ['bust span', 'women', {}],
+    ['upper bust', 'women', {}],
   ] as const)('is not given where there is no sound source: %s of %s beside %o', (of, table, known) => {
     expect(likely(of, table, known)).toBeUndefined();
   });
@@ -119,7 +145,10 @@ describe('a likely figure', () => {
           if (found === undefined) return;
           const last = found.workings.at(-1);
           expect(last?.result.value).toBe(found.value);
-          for (const line of found.workings) expect(evaluate(line.formula, line.given)).toBe(line.exact);
+          for (const line of found.workings) {
+            expect(evaluate(line.formula, line.given)).toBe(line.exact);
+            expect(line.result.unit).toBe('cm');
+          }
           expect(ORIGINS[found.source].title).not.toBe('');
         },
       ),
