@@ -35,7 +35,7 @@ export function bustAltered(book: Ledger): Altered {
   const found = bustShapings(book);
   if (found === undefined) return undefined;
   const { advice, darts, dart, needle } = found;
-  const across = dart?.on(needle, 'before the front') ?? NO_DART;
+  const across = dart?.on(needle, 'before the front', addedBy(darts)) ?? NO_DART;
   if (darts === null || dart === null) {
     if (darts?.kind === 'cannot') return darts;
     if ('kind' in across) return across;
@@ -55,8 +55,20 @@ export interface BustShapings {
   readonly dart: { readonly below: number; readonly on: DartOn } | null;
 }
 
-/** A round that begins before the front, for short rows alone; or before the back, where the whole body is told. */
-type DartOn = (needle: Stitches, begins: 'before the front' | 'before the back') => Part | Impossible;
+/**
+ * A round that begins before the front, for short rows alone; or before the back, where the whole body is told.
+ * `added`: stitches that the front has more there.
+ */
+type DartOn = (
+  needle: Stitches,
+  begins: 'before the front' | 'before the back',
+  added: number,
+) => Part | Impossible;
+
+/** Stitches that the front has more at its fullest. */
+export function addedBy(darts: BustShapings['darts']): number {
+  return darts?.kind === 'darts' ? darts.added : 0;
+}
 
 /** Undefined where figures are missing; they are entered as waiting. */
 export function bustShapings(book: Ledger): BustShapings | undefined {
@@ -72,14 +84,14 @@ export function bustShapings(book: Ledger): BustShapings | undefined {
   const place = { below: rowAt('bust point', below, known.gauge), span };
   const darts = chosen === 'short rows' ? null : verticalDarts(book, known, place, chosen);
   if (darts === undefined) return undefined;
-  const added = darts?.kind === 'darts' ? darts.added : 0;
-  const on: DartOn = (all, begins) => shortRows(known, { needle: all, begins }, place, added);
+  const low = { ...place, below: belowUnderarm(known, place.below) };
+  const on: DartOn = (all, begins, added) => shortRows(known, { needle: all, begins }, low, added);
   return {
     advice,
     made,
     needle,
     darts,
-    dart: DARTED.has(chosen) ? { below: place.below.result.value, on } : null,
+    dart: DARTED.has(chosen) ? { below: low.below.result.value, on } : null,
   };
 }
 
@@ -88,6 +100,18 @@ export function stepsOf(darts: BustShapings['darts'], part: 'before' | 'after'):
   if (darts === null) return [];
   if (darts.kind === 'darts') return darts[part];
   return part === 'before' ? [why(darts)] : [];
+}
+
+/** Knitted up, the row that short rows take at the side, and on a flat piece the row back, lie below the underarm. */
+function belowUnderarm({ made }: BustFigures, below: WorkingLine): WorkingLine {
+  const least = made.worked === 'flat' ? 2 : 1;
+  if (made.direction === 'down' || below.result.value >= least) return below;
+  return workOut(
+    'rows that the short rows take before the underarm',
+    'a',
+    { a: quantity('rows', least, 'rows') },
+    { unit: 'rows' },
+  );
 }
 
 const DARTED: ReadonlySet<Chosen> = new Set(['short rows', 'both']);

@@ -6,7 +6,7 @@ import { type Part, phrase, type Step } from '../fit/plan.ts';
 import { pieceChange, step } from '../fit/steps.ts';
 import { rows } from '../fit/units.ts';
 import { bodyShaped, type CannotAlter, type ShapedBody } from './alterations.ts';
-import { type BustShapings, bustAltered, bustShapings, stepsOf } from './bust.ts';
+import { addedBy, type BustShapings, bustAltered, bustShapings, stepsOf } from './bust.ts';
 import { sampleSize } from './figures.ts';
 import { hemAltered, hemOn } from './hem.ts';
 import type { Ledger } from './ledger.ts';
@@ -64,17 +64,24 @@ function hemToLay(book: Ledger, { ask, sections, inAll }: BodyShaping): ToLay[] 
 }
 
 /** At the fullest point of the bust, counted from the underarm. */
-function dartToLay(bust: BustShapings | undefined, { ask, inAll }: BodyShaping): ToLay[] {
+function dartToLay(bust: BustShapings | undefined, shaped: BodyShaping): ToLay[] {
   if (bust === undefined || bust.dart === null) return [];
   const { below, on } = bust.dart;
+  const { ask, inAll } = shaped;
   const after = ask.direction === 'up' ? inAll.result.value - below : below;
-  return [{ after: rows(Math.max(0, after)), on: (needle) => on(needle, 'before the back') }];
+  const added = shapes(shaped) ? 0 : addedBy(bust.darts);
+  return [{ after: rows(Math.max(0, after)), on: (needle) => on(needle, 'before the back', added) }];
+}
+
+/** Whether the sides of the body are shaped; darts that run up and down then find no rows of their own. */
+function shapes({ sections }: BodyShaping): boolean {
+  return sections.some(({ from, to }) => from !== to);
 }
 
 /** Darts that run up and down: told before the body in whose rows they lie, unless the sides are shaped there. */
-function dartSteps(bust: BustShapings | undefined, { sections }: BodyShaping): Step[] {
+function dartSteps(bust: BustShapings | undefined, shaped: BodyShaping): Step[] {
   if (bust === undefined || bust.darts === null) return [];
-  if (bust.darts.kind === 'darts' && sections.some(({ from, to }) => from !== to)) {
+  if (bust.darts.kind === 'darts' && shapes(shaped)) {
     const notes = [phrase('cannot: darts in rows that shape'), phrase('instead: one of two shapings')];
     return [step('front', phrase('where: what cannot be'), { notes })];
   }

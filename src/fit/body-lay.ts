@@ -13,6 +13,7 @@ import {
   plainBesideUnderarm,
 } from './body-shaping.ts';
 import type { Part } from './plan.ts';
+import { takingRows } from './rows-taken.ts';
 import { type Carriers, capacity, type Spaced, space } from './spacing.ts';
 import { type Rows, rows, type Stitches, stitches } from './units.ts';
 import type { Impossible } from './ways.ts';
@@ -59,37 +60,25 @@ function divided(ask: BodyAsk, section: BodySection, start: number, { after, on 
     { kind: 'section', section },
   ];
   if (section.name === 'edging') return cannot(null);
-  const tried = on(section.from);
-  if ('kind' in tried) return cannot(tried);
-  const own = rowsTaken(tried);
-  if (own === null)
+  for (const own of ROWS_TAKEN) {
+    const before = beginsAfter(ask, section, after - start, own);
+    const shared = before === undefined ? undefined : shareOut(ask, section, { before, own, start });
+    if (shared === undefined) continue;
+    const made = on(shared.needle);
+    if ('kind' in made) return cannot(made);
+    const part = takingRows(made, own, ask.gauge);
+    if (part === undefined) continue;
     return [
-      { kind: 'short rows', part: tried },
-      { kind: 'section', section },
+      ...shared.first.map((first): BodyItem => ({ kind: 'section', section: first })),
+      { kind: 'short rows', part },
+      ...shared.rest.map((rest): BodyItem => ({ kind: 'section', section: rest })),
     ];
-  const before = beginsAfter(ask, section, after - start, own);
-  const shared = before === undefined ? undefined : shareOut(ask, section, { before, own, start });
-  if (shared === undefined) return cannot(null);
-  const part = on(shared.needle);
-  if ('kind' in part) return cannot(part);
-  return [
-    ...shared.first.map((first): BodyItem => ({ kind: 'section', section: first })),
-    { kind: 'short rows', part },
-    ...shared.rest.map((rest): BodyItem => ({ kind: 'section', section: rest })),
-  ];
+  }
+  return cannot(null);
 }
 
-/** Rows by which short rows lengthen what lies beside them; null where one of several ways is still to be chosen. */
-export function rowsTaken({ steps }: Part): number | null {
-  let taken: number | null = null;
-  for (const instruction of steps.flatMap((step) => step.instead)) {
-    if (instruction.do === 'choose one') return null;
-    if (instruction.do !== 'short rows') continue;
-    const { closing, firstRow } = instruction.wedge;
-    taken = (taken ?? 0) + closing.ordinaryRows + (firstRow === 'wrong side' ? 1 : 0);
-  }
-  return taken;
-}
+/** Short rows between the sides count as one row of what lies beside them, those that go all round as none. */
+const ROWS_TAKEN = [1, 0] as const;
 
 /** On a flat piece short rows begin with a right-side row, after an even number of rows. */
 function beginsAfter(ask: BodyAsk, section: BodySection, wanted: number, own: number): number | undefined {

@@ -50,7 +50,7 @@ export interface BodyTold {
 /** Sections and short rows in the order of knitting. */
 export function bodySteps(told: BodyTold, items: readonly BodyItem[]): Step[] {
   const { ask } = told.body;
-  const last = items.findLast((item) => item.kind === 'section');
+  const last = items.at(-1);
   const steps = items.flatMap((item): readonly Step[] => {
     switch (item.kind) {
       case 'section':
