@@ -124,7 +124,12 @@ function neckStep(found: Raglan, ask: RaglanAsk, neckKnown: boolean): Step {
           ]),
     ],
     check: phrase('check: neck around', { around }),
-    workings: [...found.workings, ...countLines(found), ...ways.flatMap((w) => w.workings)],
+    workings: [
+      ...found.workings,
+      ...countLines(found),
+      ...(neckKnown ? statedAs({ off: gaps.off }) : []),
+      ...ways.flatMap((w) => w.workings),
+    ],
   });
 }
 

@@ -53,6 +53,7 @@ function cuffStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
   const width = widthLine('wrist', counts.wrist, ask.gauge, ask.edge);
   const worked = edging(cuff.rows, counts.wrist, ask.gauge);
   const up = ask.direction === 'up';
+  const length = inAllLine(sleeve);
   return step('sleeve', phrase(up ? 'where: cast-on and cuff' : 'where: last edging'), {
     worked: sleeve.ask.gauge.worked,
     pattern: up
@@ -61,7 +62,9 @@ function cuffStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
     instead: up
       ? [{ do: 'cast on', stitches: counts.wrist }, ...worked]
       : [...worked, { do: 'bind off', stitches: counts.wrist }],
-    check: checkWidth(width, ask.gauge.worked === 'round'),
+    check: up
+      ? checkWidth(width, ask.gauge.worked === 'round')
+      : phrase('check: length in all', { length: length.result }),
     notes: [...(sleeve.wrist === null ? [] : sleeve.wrist.neighbours), phrase('note: hand must pass')],
     workings: [
       ...(eased === null ? [] : [eased]),
@@ -70,6 +73,7 @@ function cuffStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
       width,
       ...cuff.workings,
       heightLine('depth of the cuff', cuff.rows, ask.gauge),
+      ...(up ? [] : [length]),
     ],
   });
 }
@@ -86,12 +90,12 @@ function armStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
   const [from, to] = up
     ? [ask.pattern.wrist, ask.pattern.upperArm]
     : [ask.pattern.upperArm, ask.pattern.wrist];
-  const length = heightLine('sleeve from cuff edge to underarm', sleeve.inAll.result.value, ask.gauge);
+  const length = up ? inAllLine(sleeve) : heightLine('length of this section', sleeve.arm.rows, ask.gauge);
   return step('sleeve', phrase(up ? 'where: cuff to underarm' : 'where: underarm to cuff'), {
     worked: sleeve.ask.gauge.worked,
     pattern: fromTo(from, to),
     instead: [...(up ? [] : [{ do: 'begin with' as const, stitches: counts.upperArm }]), ...made.instead],
-    check: phrase('check: length in all', { length: length.result }),
+    check: phrase(up ? 'check: length in all' : 'check: length so far', { length: length.result }),
     notes: [...(sleeve.upperArm === null ? [] : sleeve.upperArm.neighbours), ...made.notes],
     workings: [
       patternWidth(sleeve),
@@ -103,6 +107,10 @@ function armStep(sleeve: SleeveShaping, eased: WorkingLine | null): Step {
       length,
     ],
   });
+}
+
+function inAllLine({ inAll, ask }: SleeveShaping): WorkingLine {
+  return heightLine('sleeve from cuff edge to underarm', inAll.result.value, ask.gauge);
 }
 
 /**

@@ -43,7 +43,12 @@ function stepsOf(found: YokeShape, ask: YokeAsk, named: boolean): Step[] {
       ],
       check: last ? phrase('check: yoke depth', { depth: quantity('depth', found.depth, 'cm') }) : null,
       notes: i === 0 ? firstNotes(found, named) : [],
-      workings: [nth, ...(i === 0 ? found.workings : spread.workings), ...before.lines, ...after.lines],
+      workings: [
+        nth,
+        ...(i === 0 || last ? found.workings : spread.workings),
+        ...before.lines,
+        ...after.lines,
+      ],
     });
   });
 }
