@@ -1,6 +1,6 @@
 /** A line of decreases on a flat piece: right-side rows alone where they are enough, else wrong-side rows too. */
 import { capacity, type Spaced, type SpacingAsk, space } from './spacing.ts';
-import { rows, type Stitches } from './units.ts';
+import { type Rows, rows, type Stitches } from './units.ts';
 
 export interface DecreaseLineAsk {
   readonly from: Stitches;
@@ -26,7 +26,20 @@ export function decreaseLine({ from, to, perRow, room, pace }: DecreaseLineAsk):
     trail: rows(0),
     order: 'grouped',
   };
-  const spaced = space(capacity(ask) >= times ? ask : { ...ask, carriers: 'every row' });
+  const spaced = space(
+    capacity(ask) >= times
+      ? ask
+      : {
+          ...ask,
+          ...(pace === 'quick' ? { rows: afterWrongSides(times, room) } : {}),
+          carriers: 'every row',
+        },
+  );
   if (spaced.kind !== 'spaced') throw new RangeError(`${times} decreases do not fit into ${room} rows`);
   return spaced;
+}
+
+/** One row fewer than the room, so that the rows after the quick ones shape on right-side rows; all where each is needed. */
+function afterWrongSides(times: number, room: number): Rows {
+  return rows(times < room ? room - 1 : room);
 }
