@@ -1,6 +1,7 @@
 /** The alterations, asked of the engine with the figures that were answered. */
 import { type BodyCannot, type BodyShaping, shapeBody } from '../fit/body-shaping.ts';
 import { bodyPart } from '../fit/body-steps.ts';
+import type { DropShoulder } from '../fit/drop-shoulder.ts';
 import { easedWidth, easeLine } from '../fit/ease.ts';
 import { type Cannot, type Part, phrase } from '../fit/plan.ts';
 import { type SleeveCannot, type SleeveShaping, shapeSleeve } from '../fit/sleeve.ts';
@@ -31,8 +32,14 @@ export interface ShapedSleeve {
   readonly widths: SleeveWidths;
 }
 
-/** Undefined where figures are missing; they are entered as waiting. */
-export function sleeveShaped(book: Ledger): ShapedSleeve | CannotAlter | undefined {
+/**
+ * Undefined where figures are missing; they are entered as waiting. `top`: of a dropped shoulder, as wide as its
+ * armhole, in place of the width that the arm has with its ease.
+ */
+export function sleeveShaped(
+  book: Ledger,
+  top?: Pick<DropShoulder, 'topWidth'>,
+): ShapedSleeve | CannotAlter | undefined {
   const figures = sleeveFigures(book);
   const length = takeLength(book, 'sleeve_length');
   const upperArm = takeLength(book, 'upper_arm');
@@ -43,7 +50,8 @@ export function sleeveShaped(book: Ledger): ShapedSleeve | CannotAlter | undefin
   if (gauge === undefined) return undefined;
   const eased = (region: 'upper arm' | 'wrist', body: Cm | undefined) =>
     body === undefined ? null : easedWidth(region, body, fit);
-  const [arm, hand] = [eased('upper arm', upperArm), eased('wrist', wrist)];
+  const arm = top === undefined ? eased('upper arm', upperArm) : armholeWide(top);
+  const hand = eased('wrist', wrist);
   const shaped = shapeSleeve({
     gauge,
     direction: figures.direction,
@@ -55,6 +63,11 @@ export function sleeveShaped(book: Ledger): ShapedSleeve | CannotAlter | undefin
     cuffRepeat: { multiple: 2, plus: 0 },
   });
   return shaped.kind === 'cannot' ? cannot(shaped) : { shaped, widths: { wrist: hand, upperArm: arm } };
+}
+
+function armholeWide({ topWidth }: Pick<DropShoulder, 'topWidth'>): WorkingLine {
+  const width = quantity('width of the sleeve top along the armhole', topWidth, 'cm');
+  return workOut('width at the upper arm', 'a', { a: width }, { unit: 'cm' });
 }
 
 export function bodyAltered(book: Ledger, wish: BodyWish): Altered {

@@ -2,7 +2,7 @@
 import { changeDepth, type DropAsk, type SetInAsk } from '../fit/armhole-depth.ts';
 import { type ArmholePlan, armholePart } from '../fit/armhole-steps.ts';
 import { easedWidth } from '../fit/ease.ts';
-import { ANY_COUNT } from '../fit/gauge.ts';
+import { ANY_COUNT, type CountRule } from '../fit/gauge.ts';
 import { type Outcome, phrase } from '../fit/plan.ts';
 import { type Cm, cm, type Rows, rows, type Stitches } from '../fit/units.ts';
 import type { Sheet } from '../flow/calculations.ts';
@@ -13,7 +13,7 @@ import { type Ledger, ledger, take, takeChoice, takeLength, waitFor } from './le
 import { outcomeOf } from './make-plan.ts';
 import { ownGauge } from './own-gauge.ts';
 import { SUGGESTIONS } from './suggestions.ts';
-import { backOf, boundOffOf, constructionOf, countOf, lengthOf } from './upper-figures.ts';
+import { backOf, boundOffOf, constructionOf, countOf, lengthOf, oddBody } from './upper-figures.ts';
 
 export function armholeResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
@@ -24,8 +24,12 @@ export function armholeResult(sheet: Sheet): Outcome {
 export interface ArmholeBeside {
   readonly upperArm?: Stitches;
   readonly neckDepth?: Cm;
+  /** Whether the shaping of that neck is told too. */
+  readonly neckTold?: boolean;
   /** Rows at the top of the back that the short rows of its neck take. */
   readonly kept?: Rows;
+  /** What a sleeve that is told lets the count of its top be: edge stitches, and even or odd. */
+  readonly sleeve?: Pick<CountRule, 'edge' | 'parity'>;
 }
 
 export function armholeAltered(book: Ledger, beside: ArmholeBeside = {}): Altered {
@@ -42,16 +46,25 @@ export function armholeChanged(book: Ledger, beside: ArmholeBeside) {
   const neck = beside.neckDepth ?? lengthOf(book, 'p_neck_depth', (size) => size.neckDepth);
   const gauge = ownGauge(book, 'flat');
   if (printed === undefined || wanted === undefined || gauge === undefined) return undefined;
-  const ask = drop ? dropAsk(book, printed) : setInAsk(book, printed, beside);
+  const ask = drop ? dropAsk(book, printed, beside) : setInAsk(book, printed, beside);
   if (ask === undefined) return undefined;
   const plan: ArmholePlan = {
     gauge,
     edge: SEAM_STITCHES,
     printed,
     neckKnown: neck !== undefined,
+    neckTold: beside.neckTold ?? false,
+    oddFront: oddBody(book),
     kept: beside.kept ?? rows(0),
   };
   return { change: changed(ask, wanted, neck ?? cm(0)), plan };
+}
+
+/** The top of a dropped sleeve as wide as its armhole; undefined where none is dropped or known. */
+export function droppedTop(book: Ledger, { top }: { readonly top?: ArmholeBeside['sleeve'] }) {
+  const change = armholeChanged(book, top === undefined ? {} : { sleeve: top })?.change;
+  if (change?.kind !== 'depth changed' || change.top.construction !== 'drop shoulder') return undefined;
+  return change.top.shoulder.after;
 }
 
 /** Where the usual shape does not fit the pattern's own depth, the new depth stands by itself. */
@@ -76,7 +89,7 @@ function setInAsk(book: Ledger, depth: Cm, beside: ArmholeBeside): SetInAsk | un
   return { construction: 'set-in', front: one, back: one, sleeve: { upperArm, gauge } };
 }
 
-function dropAsk(book: Ledger, depth: Cm): DropAsk | undefined {
+function dropAsk(book: Ledger, depth: Cm, { sleeve }: ArmholeBeside): DropAsk | undefined {
   const gauge = ownGauge(book, 'flat');
   const [back, crossBack] = [takeLength(book, 'back_width'), takeLength(book, 'cross_back')];
   const arm = takeLength(book, 'upper_arm');
@@ -86,6 +99,14 @@ function dropAsk(book: Ledger, depth: Cm): DropAsk | undefined {
   const upperArm = cm(easedWidth('upper arm', arm, fitOf(book.sheet)).result.value);
   return {
     construction: 'drop shoulder',
-    shoulder: { depth, back, crossBack, upperArm, body: gauge, sleeve: gauge, rule: ANY_COUNT },
+    shoulder: {
+      depth,
+      back,
+      crossBack,
+      upperArm,
+      body: gauge,
+      sleeve: gauge,
+      rule: { ...ANY_COUNT, ...sleeve },
+    },
   };
 }

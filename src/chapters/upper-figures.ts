@@ -59,6 +59,12 @@ function halfOfBust(book: Ledger): Stitches | undefined {
   return bodyMade(book)?.worked === 'flat' ? bust : stitches(Math.floor(bust / 2));
 }
 
+/** Whether a body in the round was asked for and has an odd count: an odd stitch goes to the front. */
+export function oddBody(book: Ledger): boolean {
+  if (sampleSize(book) !== undefined || bodyMade(book)?.worked !== 'round') return false;
+  return (takeStitches(book, 'p_bust') ?? 0) % 2 === 1;
+}
+
 /** Stitches bound off at each underarm. */
 export function boundOffOf(book: Ledger): Stitches | undefined {
   const sample = sampleSize(book);

@@ -4,23 +4,24 @@ import { phrase } from '../fit/plan.ts';
 import type { SleeveShaping } from '../fit/sleeve.ts';
 import { sleevePart } from '../fit/sleeve-steps.ts';
 import { sleeveShaped } from './alterations.ts';
+import { droppedTop } from './armhole.ts';
 import { capFor } from './cap-of.ts';
 import type { Ledger } from './ledger.ts';
 import { partOf } from './make-plan.ts';
 import { bodyMade, constructionOf } from './upper-figures.ts';
 import { bodyOfGarment } from './whole-body.ts';
-import { upperOfGarment } from './whole-upper.ts';
+import { type SleeveBeside, upperOfGarment } from './whole-upper.ts';
 import { yokeOfGarment } from './whole-yoke.ts';
 
 export function garmentParts(book: Ledger, wishes: ReadonlySet<string>): Part[] {
   const body = bodyOfGarment(book, wishes);
-  const sleeve = wishes.has('sleeve') ? sleeveShaped(book) : undefined;
+  const sleeve = wishes.has('sleeve') ? sleeveOfGarment(book, wishes) : undefined;
   const shaped = sleeve !== undefined && !('kind' in sleeve) ? sleeve.shaped : undefined;
   const construction = constructionOf(book);
   const joined = construction === 'raglan' || construction === 'round yoke';
   const upper = joined
     ? yokeOfGarment(book, wishes, construction, shaped)
-    : upperOfGarment(book, wishes, shaped?.counts.upperArm);
+    : upperOfGarment(book, wishes, shaped === undefined ? {} : besideSleeve(shaped));
   const capTold = upper.some(({ steps }) => steps.some(({ piece }) => piece === 'sleeve'));
   const yokeTold = joined && wishes.has('top');
   const sleeves =
@@ -34,9 +35,44 @@ export function garmentParts(book: Ledger, wishes: ReadonlySet<string>): Part[] 
           ),
         ];
   const made = bodyMade(book);
-  if (made?.direction === 'down') return [...upper, ...body, ...sleeves];
-  if (joined) return [...body, ...sleeves, ...upper];
-  return [pieceByPiece(body, upper, sleeves, made?.worked === 'flat')];
+  const arms = armsInOrder(sleeves, upper, shaped?.ask.direction === 'down');
+  const above = upper.map((part) => ({
+    ...part,
+    steps: part.steps.filter(({ piece }) => piece !== 'sleeve'),
+  }));
+  if (made?.direction === 'down') return [...above, ...body, arms];
+  if (joined) return [...body, arms, ...above];
+  return [pieceByPiece(body, above, arms, made?.worked === 'flat')];
+}
+
+/** A dropped sleeve ends with the count of its armhole. */
+function sleeveOfGarment(book: Ledger, wishes: ReadonlySet<string>): ReturnType<typeof sleeveShaped> {
+  const made = sleeveShaped(book);
+  if (made === undefined || 'kind' in made || !wishes.has('top')) return made;
+  const top = droppedTop(book, besideSleeve(made.shaped));
+  return top === undefined ? made : sleeveShaped(book, top);
+}
+
+function besideSleeve({ counts, ask }: SleeveShaping): SleeveBeside {
+  const parity = counts.wrist % 2 === 0 ? 'even' : 'odd';
+  return { upperArm: counts.upperArm, top: { edge: ask.edge, parity } };
+}
+
+/** The sleeve and its top in the order of knitting: from its cuff the top comes last. */
+function armsInOrder(sleeves: readonly Part[], upper: readonly Part[], down: boolean): Part {
+  const arms = sleeves.flatMap((part) => part.steps);
+  const tops = upper.flatMap((part) => part.steps).filter(({ piece }) => piece === 'sleeve');
+  return {
+    steps: down ? [...tops.map(toldUp), ...arms] : [...arms, ...tops],
+    finished: sleeves.flatMap((part) => part.finished),
+    pieces: sleeves.flatMap((part) => part.pieces),
+  };
+}
+
+function toldUp(step: Step): Step {
+  return step.where.say === 'where: sleeve cap'
+    ? { ...step, notes: [phrase('note: cap told from the underarm up'), ...step.notes] }
+    : step;
 }
 
 function topOf(book: Ledger, { topDifference, counts }: SleeveShaping) {
@@ -44,25 +80,20 @@ function topOf(book: Ledger, { topDifference, counts }: SleeveShaping) {
 }
 
 /** Body, back, front and sleeve, each from its lower edge to its top; in the round the lower front is the body's. */
-function pieceByPiece(
-  body: readonly Part[],
-  upper: readonly Part[],
-  sleeves: readonly Part[],
-  flat: boolean,
-): Part {
+function pieceByPiece(body: readonly Part[], upper: readonly Part[], arms: Part, flat: boolean): Part {
   const stepsOf = (parts: readonly Part[]) => parts.flatMap((part) => part.steps);
-  const [lower, above, arms] = [stepsOf(body), stepsOf(upper), stepsOf(sleeves)];
+  const [lower, above] = [stepsOf(body), stepsOf(upper)];
   const at = (steps: readonly Step[], piece: Step['piece']) => steps.filter((step) => step.piece === piece);
   const ofFront = flat ? at(lower, 'front') : [];
-  const all = [...body, ...upper, ...sleeves];
+  const all = [...body, ...upper, arms];
   return {
     steps: [
       ...lower.filter((step) => !ofFront.includes(step)),
+      ...at(above, 'body'),
       ...at(above, 'back'),
       ...ofFront,
       ...at(above, 'front'),
-      ...arms,
-      ...at(above, 'sleeve'),
+      ...arms.steps,
     ],
     finished: all.flatMap((part) => part.finished),
     pieces: all.flatMap((part) => part.pieces),

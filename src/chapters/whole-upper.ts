@@ -1,8 +1,11 @@
 /** Above the underarm of a garment with set-in or dropped sleeves: armholes, neck, shoulders and the sleeve's top. */
 import { type Neck, neck } from '../fit/neck.ts';
+import { type NeckInArmhole, neckInArmhole } from '../fit/neck-in-armhole.ts';
 import { neckPart } from '../fit/neck-steps.ts';
 import { type Part, phrase } from '../fit/plan.ts';
-import { cm, rows, type Stitches } from '../fit/units.ts';
+import { takingRows } from '../fit/rows-taken.ts';
+import { heightLine } from '../fit/steps.ts';
+import { cm, type Rows, rows, type Stitches } from '../fit/units.ts';
 import { type Impossible, statedAs } from '../fit/ways.ts';
 import { quantity, workOut } from '../fit/working.ts';
 import type { Altered } from './alterations.ts';
@@ -11,53 +14,69 @@ import { neckAsked } from './front-neck.ts';
 import type { Ledger } from './ledger.ts';
 import { partOf } from './make-plan.ts';
 import { neckWedgeOn } from './neck-wedges.ts';
+import { ownGauge } from './own-gauge.ts';
 import { type ShoulderCounts, shoulderAltered, slopeOf } from './shoulder.ts';
 import { bodyMade, countOf } from './upper-figures.ts';
 
-/** `upperArm`: the count of a sleeve that was changed. */
-export function upperOfGarment(
-  book: Ledger,
-  wishes: ReadonlySet<string>,
-  upperArm: Stitches | undefined,
-): Part[] {
-  const front = wishes.has('front_neck') ? frontNeck(book, wishes.has('shoulder')) : NO_NECK;
+/** What a sleeve that is told brings to what is sewn to it. */
+export interface SleeveBeside {
+  /** The count of a sleeve that was changed. */
+  readonly upperArm?: Stitches;
+  /** What the count of a dropped sleeve's top may be. */
+  readonly top?: NonNullable<ArmholeBeside['sleeve']>;
+}
+
+export function upperOfGarment(book: Ledger, wishes: ReadonlySet<string>, sleeve: SleeveBeside): Part[] {
+  const arms: ArmholeBeside = {
+    ...(sleeve.upperArm === undefined ? {} : { upperArm: sleeve.upperArm }),
+    ...(sleeve.top === undefined ? {} : { sleeve: sleeve.top }),
+  };
+  const wanted = wishes.has('front_neck') ? frontNeck(book, wishes.has('shoulder')) : NO_NECK;
+  const within = wishes.has('top') ? inArmhole(book, wanted, arms) : null;
+  const front = within?.kind === 'cannot' ? { ...NO_NECK, told: () => within } : wanted;
   const beside: ArmholeBeside = {
-    ...(upperArm === undefined ? {} : { upperArm }),
-    ...(front.shaped === undefined ? {} : { neckDepth: front.shaped.depth }),
+    ...arms,
+    ...(front.shaped === undefined ? {} : { neckDepth: front.shaped.depth, neckTold: true }),
   };
   const raised = wishes.has('back_neck') ? raise(book, wishes.has('top') ? beside : null) : NO_RAISE;
   const armhole = wishes.has('top')
     ? armholeAltered(book, { ...beside, kept: rows(raised.kept) })
     : undefined;
+  const neckPart = front.told(within?.kind === 'neck in the armhole' ? within : null);
   return [
     ...partOf(armhole, 'back', phrase('where: armhole')).map((part) => inOrder(part, book)),
     ...partOf(raised.part, 'back', phrase('where: back of the neck')),
-    ...partOf(front.part, 'front', phrase('where: front neck')),
+    ...partOf(neckPart, 'front', phrase('where: front neck')),
     ...(wishes.has('shoulder') ? shoulders(book, front.shaped) : []),
   ];
 }
 
 interface FrontNeck {
-  readonly part: Altered;
+  /** Where it begins within the armholes that are told, with what is left of them. */
+  readonly told: (within: NeckInArmhole | null) => Altered;
   /** Undefined where it is the pattern's, or cannot be shaped as asked. */
   readonly shaped: Neck | undefined;
+  /** Of the shoulders, which deepen it. */
+  readonly slope: Rows;
 }
-const NO_NECK: FrontNeck = { part: undefined, shaped: undefined };
+const NO_NECK: FrontNeck = { told: () => undefined, shaped: undefined, slope: rows(0) };
 
 /** With sloped shoulders the neck is shaped before they begin, and their slope deepens it. */
 function frontNeck(book: Ledger, sloped: boolean): FrontNeck {
+  const not = (why: Impossible): FrontNeck => ({ ...NO_NECK, told: () => why });
   if (bodyMade(book)?.direction === 'down')
-    return {
-      ...NO_NECK,
-      part: refused('cannot: front neck from the neck down', 'instead: lower the neck by short rows'),
-    };
+    return not(refused('cannot: front neck from the neck down', 'instead: lower the neck by short rows'));
   const asked = neckAsked(book);
   if (asked === undefined) return NO_NECK;
   const { ask, pattern } = asked;
   const level = neck(ask);
   const slope = sloped && level.kind === 'neck' ? slopeOf(book, countsOf(level)) : undefined;
   if (slope === undefined)
-    return { part: neckPart(ask, pattern, null), shaped: level.kind === 'neck' ? level : undefined };
+    return {
+      told: (within) => neckPart(ask, pattern, null, within),
+      shaped: level.kind === 'neck' ? level : undefined,
+      slope: rows(0),
+    };
   const before = workOut(
     'depth of the neck before the slope',
     'a - b',
@@ -69,16 +88,35 @@ function frontNeck(book: Ledger, sloped: boolean): FrontNeck {
   );
   if (before.result.value <= 0) {
     const drop = quantity('drop of the shoulder', slope.drop, 'cm');
-    return {
-      ...NO_NECK,
-      part: refused('cannot: slope takes the neck', 'instead: deeper neck or gentler slope', { drop }),
-    };
+    return not(refused('cannot: slope takes the neck', 'instead: deeper neck or gentler slope', { drop }));
   }
   const reduced = { ...ask, depth: cm(before.result.value) };
   const found = neck(reduced);
+  const lines = { rows: slope.rows, workings: [...slope.workings, before] };
   return {
-    part: neckPart(reduced, pattern, { rows: slope.rows, workings: [...slope.workings, before] }),
+    told: (within) => neckPart(reduced, pattern, lines, within),
     shaped: found.kind === 'neck' ? found : undefined,
+    slope: slope.rows,
+  };
+}
+
+/** Null where the neck begins above all shaping of the armholes, or where these cannot be had. */
+function inArmhole(
+  book: Ledger,
+  { shaped, slope }: FrontNeck,
+  arms: ArmholeBeside,
+): NeckInArmhole | Impossible | null {
+  const found = armholeChanged(book, { ...arms, neckDepth: cm(0) });
+  if (shaped === undefined || found?.change.kind !== 'depth changed') return null;
+  const { top } = found.change;
+  const met = top.construction === 'set-in' ? neckInArmhole(top.front.after, shaped) : undefined;
+  if (met?.kind !== 'neck too low') return met ?? null;
+  const deepest = heightLine('deepest front neck', met.most + slope, found.plan.gauge);
+  return {
+    kind: 'cannot',
+    because: [phrase('cannot: neck in the underarm')],
+    instead: [phrase('instead: a shallower neck', { depth: deepest.result })],
+    workings: [deepest],
   };
 }
 
@@ -118,7 +156,11 @@ function raise(book: Ledger, armhole: ArmholeBeside | null): { part: Altered; ke
       return { part: refused('cannot: raise has no rows', 'instead: raise in a deeper armhole'), kept: 0 };
   }
   const on = { made: { ...made, worked: 'flat' as const }, needle, after: rows(kept) };
-  return { part: neckWedgeOn(book, 'back neck raise', on), kept };
+  const part = neckWedgeOn(book, 'back neck raise', on);
+  const gauge = ownGauge(book, 'flat');
+  if (part === undefined || 'kind' in part || gauge === undefined || kept === 0) return { part, kept };
+  // Of several ways those remain that take the rows that are kept for them.
+  return { part: takingRows(part, kept, gauge) ?? part, kept };
 }
 
 function countsOf({ shoulder, stitches }: Neck): ShoulderCounts {

@@ -18,8 +18,11 @@ export interface ArmholePlan {
   readonly edge: number;
   /** The pattern's depth. */
   readonly printed: Cm;
-  /** Whether the depth of the front neck is known. */
+  /** Whether the depth of the front neck is known; and whether its shaping is told, from the row in which it begins. */
   readonly neckKnown: boolean;
+  readonly neckTold: boolean;
+  /** Whether a body in the round has an odd count, so that its front has a stitch more than its back. */
+  readonly oddFront: boolean;
   /** Rows at the top of the back that the short rows of its neck take. */
   readonly kept: Rows;
 }
@@ -94,15 +97,23 @@ function backStep(found: DepthChange, back: Armhole, plan: ArmholePlan): Step {
   });
 }
 
+function stitchesOf({ bust }: Armhole) {
+  return {
+    front: quantity('stitches of the front', bust + 1, 'stitches'),
+    back: quantity('stitches of the back', bust, 'stitches'),
+  };
+}
+
 /** Up to the row in which the front neck begins, or to the last shaping row where that comes later. */
 function frontSteps(found: DepthChange, front: Armhole, plan: ArmholePlan): Step[] {
   const begins = found.neckBegins.after;
   const last = front.events.at(-1)?.row ?? rows(0);
-  const upTo = plan.neckKnown && begins > last ? begins : front.rows;
-  const schedule = scheduleOf('both edges', front.bust, front.events, upTo);
+  const upTo = plan.neckTold || (plan.neckKnown && begins > last) ? begins : front.rows;
+  const below = front.events.filter(({ row }) => row <= upTo);
+  const schedule = scheduleOf('both edges', front.bust, below, upTo);
   const neck = quantity('rows to the front neck', begins, 'rows');
   const within =
-    plan.neckKnown && begins <= last
+    plan.neckKnown && !plan.neckTold && begins <= last
       ? [
           phrase('note: neck begins within the armhole', {
             rows: neck,
@@ -114,12 +125,14 @@ function frontSteps(found: DepthChange, front: Armhole, plan: ArmholePlan): Step
     step('front', phrase('where: armhole of the front'), {
       worked: 'flat',
       instead: [
+        ...(plan.oddFront ? [say(phrase('do: one stitch more in front', stitchesOf(front)))] : []),
         say(phrase('do: like the back')),
         shapedEdges(schedule),
         ...(plan.neckKnown ? [say(phrase('do: front neck begins above the underarm', { rows: neck }))] : []),
       ],
       notes: within,
       workings: [
+        ...(plan.oddFront ? statedAs(stitchesOf(front)) : []),
         ...front.workings,
         ...edgeWorkings(schedule),
         ...depthLines(found, plan),

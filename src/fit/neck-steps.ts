@@ -1,7 +1,8 @@
 /** A shaped front neck as steps of a plan: the middle bound off, then one side after the other. */
-import { edgeWorkings, shapedEdges } from './edge-steps.ts';
+import { edgeWorkings, scheduleOf, shapedEdges } from './edge-steps.ts';
 import type { Gauge } from './gauge.ts';
 import { type Neck, type NeckAsk, type NeckSide, neck } from './neck.ts';
+import type { NeckInArmhole } from './neck-in-armhole.ts';
 import { dividedRow, neckOtherwise, sideSchedule } from './neck-ways.ts';
 import { type Finished, type Part, type Phrase, phrase, type Step } from './plan.ts';
 import { finishedLength, finishedWidth, heightLine, say, step } from './steps.ts';
@@ -18,15 +19,20 @@ export interface NeckSlope {
   readonly workings: readonly WorkingLine[];
 }
 
-/** `ask.depth` is that up to the slope, where there is one. */
-export function neckPart(ask: NeckAsk, pattern: PatternNeck, slope: NeckSlope | null): Part | Impossible {
+/** `ask.depth` is that up to the slope, where there is one; `within`: where the armholes are shaped in the same rows. */
+export function neckPart(
+  ask: NeckAsk,
+  pattern: PatternNeck,
+  slope: NeckSlope | null,
+  within: NeckInArmhole | null = null,
+): Part | Impossible {
   const found = neck(ask);
   if (found.kind !== 'neck') return neckOtherwise(found, ask);
   const before = pattern === null || slope !== null ? null : neck({ ...ask, ...pattern });
   const known = before?.kind === 'neck' ? before : null;
   const theirs = pattern === null ? null : stitches(roundHalfUp(pattern.width * ask.gauge.stitches.perCm));
   return {
-    steps: [divided(found, known, pattern, slope, ask.gauge), ...sides(found)],
+    steps: [divided(found, known, pattern, slope, ask.gauge, within), ...sides(found, within)],
     finished: [
       finishedWidth('front neck width', theirs, found.stitches, ask.gauge, 1, 0),
       deepWithSlope(found, pattern, slope, ask.gauge),
@@ -56,6 +62,7 @@ function divided(
   pattern: PatternNeck,
   slope: NeckSlope | null,
   gauge: Gauge,
+  within: NeckInArmhole | null,
 ): Step {
   const height = heightLine('depth of the neck', found.rows, gauge);
   const changes = before === null ? [] : [...changesFrom(before, found), ...bandChange(before, found, gauge)];
@@ -69,7 +76,15 @@ function divided(
           height: height.result,
         }),
       ),
-      dividedRow(found),
+      within === null
+        ? dividedRow(found)
+        : {
+            do: 'divide',
+            first: within.each,
+            bindOff: found.centre,
+            last: within.each,
+            atEdges: within.atEdges,
+          },
     ],
     check: phrase('check: length to the shoulder', { length: height.result }),
     notes: [
@@ -81,6 +96,7 @@ function divided(
       ...(slope?.workings ?? []),
       ...(pattern === null ? [] : patternLines(pattern)),
       ...found.workings,
+      ...(within?.workings ?? []),
       height,
       ...changes.flatMap((c) => c.lines),
     ],
@@ -88,26 +104,32 @@ function divided(
 }
 
 /** The side that the dividing row knits last goes on with the same yarn. */
-function sides(found: Neck): Step[] {
+function sides(found: Neck, within: NeckInArmhole | null): Step[] {
   const of = (
     side: NeckSide,
     where: 'where: neck, the side on the needle' | 'where: neck, the other side',
   ) => {
-    const schedule = sideSchedule(found, side);
     const other = where === 'where: neck, the other side';
+    const schedule =
+      within === null
+        ? sideSchedule(found, side)
+        : scheduleOf('both edges', side.from, side.events, found.rows);
     return step('front', phrase(where), {
       worked: 'flat',
       instead: [
         say(phrase(other ? 'do: take up the other side' : 'do: rows go on from the divided row')),
+        ...(within === null
+          ? []
+          : [say(phrase(other ? 'do: neck edge at the left' : 'do: neck edge at the right'))]),
         shapedEdges(schedule),
       ],
       notes: [phrase('note: both shoulders as many stitches')],
-      workings: [...found.workings, ...edgeWorkings(schedule)],
+      workings: [...found.workings, ...(within?.workings ?? []), ...edgeWorkings(schedule)],
     });
   };
   return [
-    of(found.sides.last, 'where: neck, the side on the needle'),
-    of(found.sides.first, 'where: neck, the other side'),
+    of((within ?? found).sides.last, 'where: neck, the side on the needle'),
+    of((within ?? found).sides.first, 'where: neck, the other side'),
   ];
 }
 

@@ -4,6 +4,7 @@ import type { CannotNeck, Neck, NeckAlternative, NeckAsk, NeckSide } from './nec
 import type { PhraseName } from './phrases.ts';
 import { type EdgeSchedule, type Instruction, type Part, phrase } from './plan.ts';
 import { say } from './steps.ts';
+import { stitches } from './units.ts';
 import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
@@ -16,7 +17,7 @@ export function neckOtherwise(found: CannotNeck, ask: NeckAsk): Part | Impossibl
 
 /** The row that divides the front. */
 export function dividedRow({ centre, sides: { first, last } }: Neck): Instruction {
-  return { do: 'divide', first: first.from, bindOff: centre, last: last.from };
+  return { do: 'divide', first: first.from, bindOff: centre, last: last.from, atEdges: stitches(0) };
 }
 
 /** One side of the neck after the row that divided the front. */

@@ -19,10 +19,13 @@ export const GARMENT_PHRASES = [
   'cannot: a yoke has no shoulders',
   'cannot: front neck from the neck down',
   'cannot: raise has no rows',
+  'cannot: neck in the underarm',
   'instead: another place for the short rows',
   'instead: one of two shapings',
   'instead: deeper neck or gentler slope',
   'instead: raise the back of the neck',
   'instead: lower the neck by short rows',
   'instead: raise in a deeper armhole',
+  'instead: a shallower neck',
+  'note: cap told from the underarm up',
 ] as const;

@@ -168,7 +168,13 @@ const instruction: z.ZodType = z
     z.strictObject({ do: z.literal('shape'), spaced, at: z.enum(SHAPED_AT) }),
     z.strictObject({ do: z.literal('work row'), row: z.array(segment), before: stitches, after: stitches }),
     z.strictObject({ do: z.literal('short rows'), wedge }),
-    z.strictObject({ do: z.literal('divide'), first: stitches, bindOff: stitches, last: stitches }),
+    z.strictObject({
+      do: z.literal('divide'),
+      first: stitches,
+      bindOff: stitches,
+      last: stitches,
+      atEdges: stitches,
+    }),
     z.strictObject({
       do: z.literal('shape edges'),
       schedule: z.strictObject({

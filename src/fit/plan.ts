@@ -75,6 +75,8 @@ export type Instruction =
       readonly first: Stitches;
       readonly bindOff: Stitches;
       readonly last: Stitches;
+      /** Decreased at either edge in the same row: stitches of the first part, and of the last. */
+      readonly atEdges: Stitches;
     }
   | { readonly do: 'shape edges'; readonly schedule: EdgeSchedule }
   | { readonly do: 'shape raglan'; readonly raglan: RaglanLines }

@@ -1,6 +1,6 @@
 /** Shaping at the edges of a section in knitters' words, with every shaping row and the count after it. */
 import { type EdgeRun, edgeRuns } from '../fit/edge-runs.ts';
-import type { EdgeSchedule } from '../fit/plan.ts';
+import type { EdgeSchedule, Instruction } from '../fit/plan.ts';
 import { ordinal } from './shaping-words.ts';
 import { inDialect } from './terms.ts';
 import type { Voice } from './wording.ts';
@@ -17,13 +17,20 @@ export function wordEdges({ events, rows, to, at }: EdgeSchedule, voice: Voice):
   );
 }
 
-/** 'Row 1 (right side): work 30 stitches, bind off 12, work 30 more.' */
+/** 'Row 1 (right side): work 30 stitches, bind off 12, work 30 more. In the same row decrease 1 at each edge.' */
 export function wordDivided(
-  { first, bindOff, last }: { first: number; bindOff: number; last: number },
+  { first, bindOff, last, atEdges }: Extract<Instruction, { do: 'divide' }>,
   voice: Voice,
 ): string {
-  const said = `Row 1 (right side): work ${first} stitches, [bind off] the next ${bindOff}, and work the last ${last}.`;
-  return inDialect(said, voice.dialect);
+  const middle =
+    bindOff === 0
+      ? `work ${first} stitches and let them wait, then work the last ${last}.`
+      : `work ${first} stitches, [bind off] the next ${bindOff}, and work the last ${last}.`;
+  const edges =
+    atEdges === 0
+      ? ''
+      : ` In the same row decrease ${atEdges} of them at each armhole edge: ${first - atEdges} remain on each side.`;
+  return inDialect(`Row 1 (right side): ${middle}${edges}`, voice.dialect);
 }
 
 /** 'Rows that shape, with the count after each: 1 (94), 2 (88) …' */

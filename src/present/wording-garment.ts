@@ -30,6 +30,11 @@ export const GARMENT_WORDING: Readonly<Record<(typeof GARMENT_PHRASES)[number], 
     'A front neck is shaped here from the hem up, and your body is knitted from the neck down.',
   'cannot: raise has no rows':
     'The short rows need plain [rows] below the shoulders, and the armhole is shaped up to there.',
+  'cannot: neck in the underarm':
+    'The front neck would begin in the rows that [bind off] at the underarm, or below them.',
+  'instead: a shallower neck': 'Make the front neck at most {depth} deep, or the armholes deeper.',
+  'note: cap told from the underarm up':
+    'Your sleeve is knitted from the shoulder down, and its cap is told from the underarm up. Read its rows from the last to the first: increase where it decreases, and cast on where stitches are [bound off].',
   'instead: another place for the short rows':
     'Change one figure: the height of the bust, the waist, or the length of the body.',
   'instead: one of two shapings':

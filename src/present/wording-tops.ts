@@ -45,9 +45,15 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'where: sleeve top to the armhole': 'The top of the sleeve',
   'pattern: armhole': 'its armhole is {depth} deep; at your [gauge] that is {rows}.',
   'do: row 1 is the first bind-off': 'Row 1 is the right-side row that begins the armhole.',
+  'do: one stitch more in front':
+    'Your body has an odd number of stitches, so that {front} fall to the front. Work two of them together in its first row, near the middle: then it has {back}, like the back.',
   'do: like the back': 'Shape the armhole like that of the back.',
   'do: front neck begins above the underarm': 'The front neck begins {rows} above the first bind-off.',
   'do: front neck begins above the marker': 'The front neck begins {rows} above the markers.',
+  'do: neck edge at the right':
+    'The armhole is shaped here too, in the same rows. The right edge, where right-side rows begin, is the neck edge. The left one is the armhole edge.',
+  'do: neck edge at the left':
+    'The armhole is shaped here too, in the same rows. The left edge, where right-side rows end, is the neck edge. The right one is the armhole edge.',
   'do: mark the underarm':
     'Hang a marker at each edge where the armhole begins. Work {rows} ({height}) straight up from there to the shoulder.',
   'do: cap for another upper arm':
