@@ -22,7 +22,10 @@ export interface KnittedPart {
 }
 
 /** Notes of a section that cannot be knitted as it is asked for. */
-const STOPPED: readonly string[] = ['note: cannot shape in these rows', 'note: stitches do not divide'];
+export const STOPPED: readonly string[] = [
+  'note: cannot shape in these rows',
+  'note: stitches do not divide',
+];
 
 /** `start`: stitches that are there already, where the piece goes on from another. */
 export function knitPart(
@@ -108,7 +111,7 @@ function follow(
 }
 
 /** Every figure that a step's sentences name stands in its workings; what the pattern says is the pattern's. */
-function stateFigures(step: Step, findings: Findings): void {
+export function stateFigures(step: Step, findings: Findings): void {
   findings.workings(step.workings);
   const known = step.workings.flatMap((line) => [
     line.result,
@@ -129,7 +132,7 @@ function stateFigures(step: Step, findings: Findings): void {
       );
 }
 
-function figuresOf(phrase: Phrase | null): readonly Quantity[] {
+export function figuresOf(phrase: Phrase | null): readonly Quantity[] {
   return Object.values(phrase?.with ?? {}).filter((gap) => typeof gap !== 'string');
 }
 

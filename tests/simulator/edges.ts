@@ -51,11 +51,26 @@ function knitRow(needle: Needle, events: readonly Event[]): void {
     needle.bindOff(-event.change);
   }
   if (shaped.length === 0) needle.finish();
-  else if (off.length > 0) throw new Error('a row that binds off shapes nothing else here');
+  else if (off.length > 0) decreasedAtTheEnd(needle, begins, shaped);
   else needle.shaped({ start: at('right', shaped), end: at('left', shaped) });
   const last = events.at(-1);
   if (last !== undefined && last.after !== needle.count)
     throw new Error(`row ${last.row} states ${last.after} stitches, the needle holds ${needle.count}`);
+}
+
+/** After a bind-off where the row begins, a decrease where it ends. */
+function decreasedAtTheEnd(
+  needle: Needle,
+  begins: 'right' | 'left',
+  [event, ...more]: readonly Event[],
+): void {
+  if (event === undefined || more.length > 0 || event.edge === begins || event.edge === 'both')
+    throw new Error('a row that binds off shapes nothing else but its other end');
+  if (event.change !== -1) throw new Error(`${event.change} stitches at the end of a row`);
+  needle
+    .knit(needle.count - 2)
+    .change(2, 1)
+    .finish();
 }
 
 function at(edge: 'right' | 'left', events: readonly Event[]): number {

@@ -1,0 +1,102 @@
+/** Knits a whole plan from nothing but its steps, piece by piece, and holds it against the pattern's own counts. */
+import type { Plan, Step } from '../../src/fit/plan.ts';
+import { Bench, type Place, rowsOf } from './bench.ts';
+import type { Findings } from './findings.ts';
+import { follow } from './follow.ts';
+import { wholeGarment } from './garment-checks.ts';
+import { STOPPED, stateFigures } from './knit-plan.ts';
+import { type Knitting, markUnderarm } from './knitting.ts';
+import type { Printed } from './printed.ts';
+import { checked, said } from './whole-checks.ts';
+
+export function knitWhole(plan: Plan, printed: Printed, findings: Findings): void {
+  const knitting: Knitting = { plan, printed, bench: new Bench(findings), findings };
+  for (const step of plan.steps) {
+    findings.at(`${step.piece}: ${step.where.say}`);
+    findings.meet(step.where.say);
+    stateFigures(step, findings);
+    for (const one of step.instead) if (one.do === 'say') findings.meet(one.phrase.say);
+    const place = placeOf(step);
+    if (place !== null) findings.knit(() => knitStep(knitting, step, place));
+  }
+  wholeGarment(knitting);
+}
+
+function placeOf({ piece, worked, where, instead, notes }: Step): Place | null {
+  const stopped = notes.some(({ say }) => STOPPED.includes(say));
+  if (piece === 'all' || !(stopped || instead.some((one) => one.do !== 'say'))) return null;
+  if (DARTS.has(where.say)) return 'darts';
+  switch (piece) {
+    case 'front':
+      if (worked === 'round') return 'body';
+      if (where.say === 'where: neck, the side on the needle' || where.say === 'where: shoulder at the left')
+        return 'last side';
+      if (where.say === 'where: neck, the other side' || where.say === 'where: shoulder at the right')
+        return 'first side';
+      return 'front';
+    case 'body':
+    case 'back':
+    case 'sleeve':
+    case 'yoke':
+      return piece;
+    default:
+      return null;
+  }
+}
+
+const UPPER: ReadonlySet<string> = new Set([
+  'where: armhole',
+  'where: armhole of the front',
+  'where: back of the neck',
+  'where: shoulders of the back',
+  'where: shoulder at the right',
+  'where: shoulder at the left',
+]);
+const ABOVE_UNDERARM: ReadonlySet<string> = new Set([
+  ...UPPER,
+  'where: front neck',
+  'where: neck, the side on the needle',
+  'where: neck, the other side',
+]);
+const NECKS: ReadonlySet<string> = new Set([
+  'where: back of the neck',
+  'where: shoulders of the back',
+  'where: front neck',
+]);
+const ARMHOLES: ReadonlySet<string> = new Set(['where: armhole', 'where: armhole of the front']);
+const DARTS: ReadonlySet<string> = new Set(['where: widen to the bust', 'where: narrow from the bust']);
+
+function knitStep(knitting: Knitting, step: Step, place: Place): void {
+  const { bench, printed } = knitting;
+  // From the neck down each step above the underarm is told by itself.
+  if (!printed.body.up && UPPER.has(step.where.say)) bench.drop(place);
+  if (step.notes.some(({ say }) => STOPPED.includes(say))) {
+    bench.leave(place);
+    return;
+  }
+  // The pattern's own rows lie between a body and what is told above its armhole.
+  if (NECKS.has(step.where.say) && !bench.marks.has(place) && !bench.necks.has(place)) bench.drop(place);
+  if (NECKS.has(step.where.say)) bench.necks.add(place);
+  if (ARMHOLES.has(step.where.say)) {
+    if (bench.at(place)?.whole === false) bench.drop(place);
+    markUnderarm(knitting, place);
+  }
+  const before = bench.at(place);
+  const begins = step.instead.some((one) => one.do === 'begin with');
+  const begun = before === undefined || begins ? 0 : rowsOf(before);
+  const heights = before?.needle.heights;
+  for (const instruction of step.instead) {
+    if (instruction.do === 'say') said(knitting, instruction.phrase, step, place);
+    else follow(knitting, instruction, step, place);
+  }
+  const on = bench.at(place);
+  if (on?.whole === true && !ABOVE_UNDERARM.has(step.where.say)) bench.lengths.set(place, rowsOf(on));
+  if (on !== undefined)
+    bench.done.set(`${step.piece}: ${step.where.say}`, {
+      rows: rowsOf(on),
+      count: on.needle.count,
+      grown: on.needle.heights.map((height, i) => height - (heights?.[i] ?? 0)),
+    });
+  if (on !== undefined && step.check !== null) checked(knitting, step, on, rowsOf(on) - begun);
+  if (!printed.body.up && UPPER.has(step.where.say)) bench.drop(place);
+}
