@@ -45,7 +45,8 @@ function stepsOf(found: YokeShape, ask: YokeAsk, named: boolean): Step[] {
       notes: i === 0 ? firstNotes(found, named) : [],
       workings: [
         nth,
-        ...(i === 0 || last ? found.workings : spread.workings),
+        ...(i === 0 ? found.workings : spread.workings),
+        ...(last && i > 0 ? [heightLine('depth of the yoke', found.rows, ask.gauge)] : []),
         ...before.lines,
         ...after.lines,
       ],
