@@ -1,10 +1,10 @@
 /**
  * Writes tools/mutation-report.md from what Stryker measured:
- *   node --import tsx tools/mutation-report.ts reports/mutation.json reports/survivors.json
- * A later result may hold a part of a file's mutants: each mutant counts as the last result has it that tried it.
- * Results of another text of a file are left out: what counts is the text that the last of them holds.
+ *   node --import tsx tools/mutation-report.ts reports/mutation.json reports/other.json
+ * Several results, with different tests, are taken together: a mutant that any of them killed is killed. Only results of
+ * the file as it stands now count.
  */
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import * as z from 'zod';
 import { reasonFor } from './mutation-reasons.ts';
 
@@ -44,20 +44,37 @@ function keyOf({ location: { start, end }, mutatorName, replacement }: Mutant): 
   return [start.line, start.column, end.line, end.column, mutatorName, replacement].join(' ');
 }
 
+/** From what tells least of a mutant to what tells most. */
+const RANK: readonly Mutant['status'][] = [
+  'Pending',
+  'Ignored',
+  'NoCoverage',
+  'Survived',
+  'RuntimeError',
+  'Timeout',
+  'Killed',
+];
+
 /** What each file's mutants came to, over all results. String literals, which are not mutated, are left out. */
 function joined(results: readonly Result[]): Map<string, Measured> {
   const files = new Map<string, Measured>();
   for (const { files: part } of results)
     for (const [name, { source, mutants }] of Object.entries(part)) {
-      const before = files.get(name);
-      const known = before?.source === source ? before.mutants : [];
-      const tried = mutants.filter((one) => one.mutatorName !== 'StringLiteral' && one.status !== 'Pending');
-      files.set(name, {
-        source,
-        mutants: new Map([...known, ...tried.map((one) => [keyOf(one), one] as const)]),
-      });
+      if (textOf(name) !== source) continue;
+      const found = new Map(files.get(name)?.mutants);
+      for (const one of mutants.filter(({ mutatorName }) => mutatorName !== 'StringLiteral')) {
+        const before = found.get(keyOf(one));
+        if (before === undefined || RANK.indexOf(one.status) > RANK.indexOf(before.status))
+          found.set(keyOf(one), one);
+      }
+      files.set(name, { source, mutants: found });
     }
   return files;
+}
+
+/** The file as it stands; undefined where it is gone. */
+function textOf(name: string): string | undefined {
+  return existsSync(name) ? readFileSync(name, 'utf8') : undefined;
 }
 
 /** Killed and timed out are noticed; survived and no coverage are not; ignored is what loads before any test. */
@@ -69,8 +86,8 @@ function tallyOf(mutants: Iterable<Mutant>): Tally {
     all.filter((one) => statuses.includes(one.status)).length;
   return {
     killed: count('Killed'),
-    timeout: count('Timeout', 'RuntimeError'),
-    survived: count('Survived'),
+    timeout: count('Timeout'),
+    survived: count('Survived', 'RuntimeError', 'Pending'),
     uncovered: count('NoCoverage'),
     ignored: count('Ignored'),
   };
@@ -130,15 +147,11 @@ function versionOf(name: string): string {
 }
 
 const results = process.argv.slice(2).map((path) => result.parse(JSON.parse(readFileSync(path, 'utf8'))));
-const all = [...joined(results)].sort(([a], [b]) => a.localeCompare(b));
+const measured = [...joined(results)].sort(([a], [b]) => a.localeCompare(b));
 const now = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.ts'))
   .map((name) => `${FOLDER}/${name}`)
   .sort();
-const measured = all.filter(([name]) => now.includes(name));
-const changed = measured
-  .filter(([name, { source }]) => readFileSync(name, 'utf8') !== source)
-  .map(([name]) => name);
 const unmeasured = now.filter((name) => !measured.some(([other]) => other === name));
 const whole = tallyOf(measured.flatMap(([, { mutants }]) => [...mutants.values()]));
 
@@ -155,8 +168,7 @@ const report = [
   '',
   'Not tried: string literals (they are keys of wordings, held by the types and by the tests of the wordings), and the mutants marked "before tests", which act while a module loads (tables, mostly).',
   '',
-  `- Files measured: ${measured.length} of ${now.length}. Not measured: ${listed(unmeasured)}.`,
-  `- Changed since they were measured: ${listed(changed)}.`,
+  `Files measured: ${measured.length} of ${now.length}. Not measured: ${listed(unmeasured)}.`,
   '',
   '| file | killed | timed out | survived | no coverage | before tests | score |',
   '| --- | ---: | ---: | ---: | ---: | ---: | ---: |',
