@@ -28,7 +28,7 @@ export function menuPage(
   return page([
     ...(said === '' ? [] : [text(asTyped(said))]),
     text(
-      '**What would you like to do?**\n-# One question at a time. Each answer is saved at once, and you may stop whenever you like.',
+      '**What would you like to do?**\n-# One question at a time. Each answer is saved at once, and you may stop whenever you like. To try it first on figures that are given: /fit practise',
     ),
     ...buttons(goOn),
     ...(wishes.length === 0
