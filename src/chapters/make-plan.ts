@@ -70,6 +70,7 @@ export function partOf(altered: Altered, piece: Step['piece'], where: Phrase): P
           instead: [],
           check: null,
           notes,
+          shaped: null,
           workings: altered.workings,
         },
       ],

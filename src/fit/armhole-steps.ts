@@ -7,9 +7,11 @@ import type { DropShoulder } from './drop-shoulder.ts';
 import { edgeWorkings, scheduleOf, shapedEdges } from './edge-steps.ts';
 import type { Gauge } from './gauge.ts';
 import { type Part, type Phrase, phrase, type Step } from './plan.ts';
+import { shapedCap } from './shaped.ts';
 import { finishedLength, heightLine, say, step } from './steps.ts';
 import { type Cm, type Rows, rows } from './units.ts';
 import { type Impossible, statedAs } from './ways.ts';
+import { ratesOf } from './wedge-base.ts';
 import { quantity, type WorkingLine } from './working.ts';
 
 export interface ArmholePlan {
@@ -35,7 +37,7 @@ export function armholePart(found: DepthChange | CannotChangeDepth, plan: Armhol
       ? [
           backStep(found, top.back.after, plan),
           ...frontSteps(found, top.front.after, plan),
-          capStep(top.cap.after),
+          capOf(top, plan.gauge),
         ]
       : [straightStep(found, top.shoulder.after, plan), sleeveTop(top.shoulder.after)];
   const deep = top.construction === 'set-in' ? top.back.after.rows : top.shoulder.after.armholeRows;
@@ -50,6 +52,13 @@ export function armholePart(found: DepthChange | CannotChangeDepth, plan: Armhol
     pieces: [],
   };
 }
+
+function capOf({ cap, front, back }: SetInTop, gauge: Gauge): Step {
+  const armhole = { front: front.after, back: back.after };
+  return capStep(cap.after, shapedCap(cap.after, cap.before, armhole, ratesOf(gauge)));
+}
+
+type SetInTop = Extract<DepthChange['top'], { construction: 'set-in' }>;
 
 function patternOf(before: Rows, { printed }: ArmholePlan): Phrase {
   return phrase('pattern: armhole', {

@@ -4,12 +4,20 @@ import { edgeWorkings, scheduleOf, shapedEdges } from './edge-steps.ts';
 import type { Gauge } from './gauge.ts';
 import type { PhraseName } from './phrases.ts';
 import { type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
+import type { ShapedCap } from './shaped.ts';
 import { say, step, widthLine } from './steps.ts';
 import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
 import { quantity, workOut } from './working.ts';
 
+/** A cap with the armhole that it is drawn beside. */
+export interface FittedCap {
+  readonly kind: 'fitted cap';
+  readonly cap: Cap;
+  readonly shaped: ShapedCap;
+}
+
 /** The cap in words of knitting, from the sleeve's upper arm to the last bind-off. */
-export function capStep(cap: Cap): Step {
+export function capStep(cap: Cap, shaped: ShapedCap): Step {
   const { difference } = cap;
   const off = Math.abs(difference);
   const by = workOut(
@@ -31,6 +39,7 @@ export function capStep(cap: Cap): Step {
         : [phrase(difference > 0 ? 'note: cap eased in' : 'note: cap stretched', { by: by.result })]),
       seamNote(cap),
     ],
+    shaped,
     workings: [...cap.workings, by, ...edgeWorkings(capSchedule(cap))],
   });
 }

@@ -5,9 +5,11 @@ import { type Neck, type NeckAsk, type NeckSide, neck } from './neck.ts';
 import type { NeckInArmhole } from './neck-in-armhole.ts';
 import { dividedRow, neckOtherwise, sideSchedule } from './neck-ways.ts';
 import { type Finished, type Part, type Phrase, phrase, type Step } from './plan.ts';
+import { neckOutline } from './shaped.ts';
 import { finishedLength, finishedWidth, heightLine, say, step } from './steps.ts';
-import { type Cm, type Rows, roundHalfUp, stitches } from './units.ts';
+import { type Cm, type Rows, roundHalfUp, rows, stitches } from './units.ts';
 import type { Impossible } from './ways.ts';
+import { ratesOf } from './wedge-base.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** The pattern's own neck; null where its figures are not known. */
@@ -92,6 +94,13 @@ function divided(
       ...(slope === null ? [] : [phrase('note: slope deepens the neck')]),
       phrase('note: back neck as wide'),
     ],
+    shaped: {
+      shape: 'neck',
+      gauge: ratesOf(gauge),
+      after: neckOutline(found),
+      before: before === null ? null : neckOutline(before),
+      slope: slope?.rows ?? rows(0),
+    },
     workings: [
       ...(slope?.workings ?? []),
       ...(pattern === null ? [] : patternLines(pattern)),

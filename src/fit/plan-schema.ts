@@ -4,21 +4,18 @@
  */
 import * as z from 'zod';
 import { CONTRADICTIONS } from './contradiction.ts';
-import { EDGES } from './edge-shaping.ts';
 import { COUNTED, ROWED } from './pattern.ts';
 import { PHRASES } from './phrases.ts';
 import { NAMED_EDGES, type Plan, SHAPED_AT } from './plan.ts';
 import { CHANGES } from './row.ts';
+import { cm, edgeEvent, rates, rows, stitches } from './schema-parts.ts';
+import { shapedPart } from './shaped-schema.ts';
 import { EFFORTS } from './size.ts';
 import { CARRIERS } from './spacing.ts';
 import { LENGTH_UNITS } from './units.ts';
 import { WEDGE_SIDES, WEDGES } from './wedge-base.ts';
 import { DIRECTIONS, FITS, LEVELS, MEASUREMENTS, PIECES, REGIONS, WORKED } from './words.ts';
 import { QUANTITY_UNITS } from './working.ts';
-
-const cm = z.number().describe('centimetres');
-const stitches = z.int().min(0).describe('stitches');
-const rows = z.int().min(0).describe('rows, or rounds where the piece is knitted in the round');
 
 const quantity = z.strictObject({ name: z.string(), value: z.number(), unit: z.enum(QUANTITY_UNITS) });
 
@@ -118,6 +115,7 @@ const wedge = z
       point: z.enum(['begins', 'is complete']),
     }),
     worked: z.enum(WORKED),
+    gauge: rates,
     sides: z.enum(WEDGE_SIDES),
     order: z.enum(['shortening', 'lengthening']),
     needle: stitches,
@@ -146,14 +144,6 @@ const wedge = z
     }),
   })
   .meta({ id: 'wedge' });
-
-const edgeEvent = z.strictObject({
-  row: rows.describe('counted from 1, a right-side row'),
-  edge: z.enum(EDGES).describe('right: where right-side rows begin'),
-  by: z.enum(['bind off', 'decrease', 'increase']),
-  change: z.int().describe('stitches gained, or lost where negative, at each edge that is named'),
-  after: stitches.describe('on the needle after it'),
-});
 
 const raglanParts = z.strictObject({ back: z.int(), front: z.int(), sleeve: z.int() });
 
@@ -271,6 +261,7 @@ const step = z
     instead: z.array(instruction),
     check: phrase.nullable(),
     notes: z.array(phrase),
+    shaped: shapedPart.nullable(),
     workings: z.array(working),
   })
   .meta({ id: 'step' });

@@ -14,6 +14,7 @@ import type { Measure } from './recheck-measures.ts';
 import type { CountFigure } from './regauge-counts.ts';
 import type { RowFigure } from './regauge-rows.ts';
 import type { Segment } from './row.ts';
+import type { ShapedPart } from './shaped.ts';
 import type { Effort } from './size.ts';
 import type { Spaced } from './spacing.ts';
 import type { Source } from './uncertainty.ts';
@@ -198,6 +199,8 @@ export interface Step {
   /** How to check it with a tape. */
   readonly check: Phrase | null;
   readonly notes: readonly Phrase[];
+  /** To be drawn to scale; null where what the step shapes is no shape of its own, or is drawn elsewhere. */
+  readonly shaped: ShapedPart | null;
   readonly workings: readonly WorkingLine[];
 }
 

@@ -10,9 +10,11 @@ import type {
   RaglanShape,
 } from './raglan.ts';
 import { byPart, type RaglanFault } from './raglan-shape.ts';
+import { raglanOutline } from './shaped.ts';
 import { finishedLength, finishedWidth, say, step } from './steps.ts';
 import { type Stitches, stitches } from './units.ts';
 import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
+import { ratesOf } from './wedge-base.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** `neckKnown`: whether a neck was asked for, so that what remains is held against it. */
@@ -54,6 +56,7 @@ function linesStep(found: RaglanShape, ask: RaglanAsk): Step {
       phrase('note: parts at the same time'),
       ...(worked === 'flat' ? [phrase('note: raglan seams narrow the neck')] : []),
     ],
+    shaped: { shape: 'raglan', gauge: ratesOf(ask.gauge), worked, after: raglanOutline(found) },
     workings: [...found.workings, ...countLines(found)],
   });
 }

@@ -3,6 +3,7 @@ import { explainRuns } from './edge-runs.ts';
 import { type EdgeEvent, together } from './edge-shaping.ts';
 import type { PhraseName } from './phrases.ts';
 import { type EdgeSchedule, type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
+import type { ShapedPart } from './shaped.ts';
 import {
   type NoBindOff,
   type NoSlope,
@@ -64,6 +65,7 @@ function sloped(
       phrase('note: drop as knitted', { drop: drop(slope) }),
       phrase('note: both shoulders alike'),
     ],
+    shaped: slope.kind === 'stepped shoulder' ? steppedShape(slope, ask) : null,
     workings: [...slope.workings, betweenSteps(slope, ask), ...moreWorkings(slope, ask)],
   });
 }
@@ -105,6 +107,15 @@ function scheduleOf(bindOffs: readonly StepOff[], ask: ShoulderAsk): EdgeSchedul
     at: on.sides === 'both' ? 'both edges' : 'armhole edge',
     events,
   };
+}
+
+function steppedShape(
+  { bindOffs, steps, rows: deep, drop: by }: Extract<ShoulderSlope, { kind: 'stepped shoulder' }>,
+  ask: ShoulderAsk,
+): ShapedPart {
+  const { from, events } = scheduleOf(bindOffs, ask);
+  const after = { from, events, shoulder: ask.shoulder, steps, rows: deep, drop: by };
+  return { shape: 'stepped shoulders', gauge: ask.gauge, after };
 }
 
 function moreWorkings(slope: ShoulderSlope, ask: ShoulderAsk): WorkingLine[] {

@@ -1,6 +1,6 @@
 /** The sleeve's sections as steps of a plan, in the order of knitting. */
-import type { CannotCap, Cap } from './cap.ts';
-import { capOtherwise, capStep } from './cap-steps.ts';
+import type { CannotCap } from './cap.ts';
+import { capOtherwise, capStep, type FittedCap } from './cap-steps.ts';
 import { type Part, phrase, type Step } from './plan.ts';
 import type { SleeveShaping } from './sleeve.ts';
 import {
@@ -29,7 +29,7 @@ export interface SleeveWidths {
 export function sleevePart(
   sleeve: SleeveShaping,
   eased: SleeveWidths,
-  top?: Cap | CannotCap | 'told by itself',
+  top?: FittedCap | CannotCap | 'told by itself',
 ): Part {
   const { ask, counts } = sleeve;
   const cuff = cuffStep(sleeve, eased.wrist);
@@ -117,7 +117,7 @@ function inAllLine({ inAll, ask }: SleeveShaping): WorkingLine {
  * The sleeve's top where its count is not the pattern's: the cap fitted to the armhole, where that is known; else, or
  * where no cap fits, what the top must take up.
  */
-function topStep(sleeve: SleeveShaping, cap: Cap | CannotCap | undefined): Step[] {
+function topStep(sleeve: SleeveShaping, cap: FittedCap | CannotCap | undefined): Step[] {
   const { ask, topDifference } = sleeve;
   if (topDifference === null) return [];
   const differs = {
@@ -128,8 +128,8 @@ function topStep(sleeve: SleeveShaping, cap: Cap | CannotCap | undefined): Step[
     count: quantity('stitches', ask.pattern.upperArm, 'stitches'),
   });
   const lines = [patternWidth(sleeve), topDifference];
-  if (cap?.kind === 'cap') {
-    const fitted = capStep(cap);
+  if (cap?.kind === 'fitted cap') {
+    const fitted = capStep(cap.cap, cap.shaped);
     const instead = [say(phrase('do: cap for another upper arm', differs)), ...fitted.instead];
     return [{ ...fitted, pattern, instead, workings: [...lines, ...fitted.workings] }];
   }

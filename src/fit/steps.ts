@@ -30,6 +30,7 @@ export function step(
     instead: [],
     check: null,
     notes: [],
+    shaped: null,
     workings: [],
     ...parts,
   };

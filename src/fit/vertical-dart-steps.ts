@@ -1,9 +1,10 @@
 /** Darts that run up and down over the bust points as steps of a plan, in the order of knitting. */
 import type { Gauge } from './gauge.ts';
 import { type Instruction, type Phrase, phrase, type Step } from './plan.ts';
+import { type ShapedPart, spacedOutline } from './shaped.ts';
 import type { Spaced } from './spacing.ts';
 import { heightLine, say, shaping, step } from './steps.ts';
-import { type Rows, rows } from './units.ts';
+import { type Rows, rows, stitches } from './units.ts';
 import {
   type DartsOutside,
   type NoWidth,
@@ -56,11 +57,23 @@ export function frontDarts(ask: FrontDartsAsk, gauge: Gauge): FrontDarts | Impos
   const before =
     ask.widen === null
       ? [begunWide(found, ask, wide, lines)]
-      : [widened(found, ask, ask.widen, [markers], wide, lines, gauge)];
+      : [
+          {
+            ...widened(found, ask, ask.widen, [markers], wide, lines, gauge),
+            shaped: dartsShape(found.widen, ask, sides.result.value),
+          },
+        ];
+  // Each shaping row sets one stitch between the side and its dart line.
+  const widest = sides.result.value + (ask.widen === null ? 0 : found.widen.shaping.length);
   const after =
     found.narrow === null || ask.narrow === null
       ? []
-      : [narrowed(found.narrow, ask, ask.narrow, ask.widen === null ? [markers] : [], gauge, lines)];
+      : [
+          {
+            ...narrowed(found.narrow, ask, ask.narrow, ask.widen === null ? [markers] : [], gauge, lines),
+            shaped: dartsShape(found.narrow, ask, widest),
+          },
+        ];
   return { kind: 'darts', before, after, added: found.added };
 }
 
@@ -85,6 +98,12 @@ function sidesOf(found: VerticalDarts, ask: FrontDartsAsk, common: readonly Work
     unit: 'stitches',
     rounding: { to: 'whole down' },
   });
+}
+
+function dartsShape(spaced: Spaced, ask: FrontDartsAsk, fromSide: number): ShapedPart {
+  const { direction } = ask;
+  const after = { direction, spaced: spacedOutline(spaced), fromSide: stitches(fromSide) };
+  return { shape: 'front darts', gauge: ask.gauge, after };
 }
 
 const FROM_SIDE = 'stitches from the side to the dart';

@@ -15,6 +15,7 @@ import {
   divide,
   mostTurns,
   type Place,
+  type Rates,
   spanOf,
   type TurnOrder,
   turnsOf,
@@ -61,6 +62,7 @@ export interface Wedge {
   readonly purpose: WedgePurpose;
   readonly place: Place;
   readonly worked: Worked;
+  readonly gauge: Rates;
   readonly sides: WedgeSides;
   readonly order: TurnOrder;
   readonly needle: Stitches;
@@ -173,6 +175,7 @@ function lay(ask: WedgeAsk, count: number): Wedge {
     purpose: ask.purpose,
     place: ask.place,
     worked: ask.worked,
+    gauge: ask.gauge,
     sides: ask.sides,
     order: ask.order,
     needle: ask.needle,

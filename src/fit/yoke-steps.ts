@@ -1,10 +1,12 @@
 /** A round yoke as steps of a plan: plain rounds, and each shaping round written out, in the order of knitting. */
 import type { PhraseName } from './phrases.ts';
 import { type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
+import { yokeOutline } from './shaped.ts';
 import type { Spread } from './spread.ts';
 import { rowNotes, written } from './spread-steps.ts';
 import { finishedLength, finishedWidth, heightLine, plain, step } from './steps.ts';
 import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
+import { ratesOf } from './wedge-base.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 import type { CannotYoke, YokeAlternative, YokeAsk, YokeShape } from './yoke.ts';
 
@@ -43,6 +45,7 @@ function stepsOf(found: YokeShape, ask: YokeAsk, named: boolean): Step[] {
       ],
       check: last ? phrase('check: yoke depth', { depth: quantity('depth', found.depth, 'cm') }) : null,
       notes: i === 0 ? firstNotes(found, named) : [],
+      shaped: i === 0 ? { shape: 'yoke', gauge: ratesOf(ask.gauge), after: yokeOutline(found) } : null,
       workings: [
         nth,
         ...(i === 0 ? found.workings : spread.workings),

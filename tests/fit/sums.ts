@@ -21,6 +21,7 @@ export function planWith(workings: readonly WorkingLine[], unit: LengthUnit): Pl
     instead: [],
     check: null,
     notes: [],
+    shaped: null,
     workings,
   };
   return planOf([{ steps: [step], finished: [], pieces: [] }], unit);
