@@ -2,11 +2,8 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { THEMES } from '../src/present/draw/palette.ts';
 import { svgOf } from '../src/present/draw/svg.ts';
-import { capPicture } from '../src/present/pictures/cap-picture.ts';
-import { neckPicture } from '../src/present/pictures/neck-picture.ts';
 import { wedgePicture } from '../src/present/pictures/of-plan.ts';
-import { raglanPicture } from '../src/present/pictures/raglan-picture.ts';
-import { yokePicture } from '../src/present/pictures/yoke-picture.ts';
+import { shapedPicture } from '../src/present/pictures/shaped-picture.ts';
 import {
   BLANKS,
   blankSheet,
@@ -21,15 +18,21 @@ import type { Sheet } from '../src/present/sheets/sheet.ts';
 import {
   sampleCap,
   sampleDart,
+  sampleDarts,
   sampleHem,
   sampleNeck,
   samplePlan,
   sampleRaglan,
+  sampleShoulders,
   sampleYoke,
 } from './sample-garment.ts';
 
 const FOLDER = new URL('../gallery/', import.meta.url);
 const VIEW = { unit: 'cm', dialect: 'us' } as const;
+const [FLAT, ROUND] = [
+  { ...VIEW, worked: 'flat' },
+  { ...VIEW, worked: 'round' },
+] as const;
 
 const groups: Readonly<Record<string, readonly Picture[]>> = {
   'The plan for the sample sweater': picturesOf(samplePlan(), 'us'),
@@ -37,11 +40,13 @@ const groups: Readonly<Record<string, readonly Picture[]>> = {
     wedgePicture(sampleDart(), 'Front: bust dart', VIEW),
     wedgePicture(sampleHem(), 'Back: hem that dips', VIEW),
   ],
-  'Cap, neck, raglan and yoke': [
-    capPicture(sampleCap(), VIEW),
-    neckPicture(sampleNeck(), VIEW),
-    raglanPicture(sampleRaglan(), VIEW),
-    yokePicture(sampleYoke(), VIEW),
+  'Cap, neck, raglan, yoke, shoulders and darts': [
+    shapedPicture(sampleCap(), 'The cap and its armhole', FLAT),
+    shapedPicture(sampleNeck(), 'The neck', FLAT),
+    shapedPicture(sampleRaglan(), 'The raglan lines', ROUND),
+    shapedPicture(sampleYoke(), 'The yoke', ROUND),
+    shapedPicture(sampleShoulders('both'), 'Shoulders bound off in steps', FLAT),
+    shapedPicture(sampleDarts('up'), 'Darts that run up and down', ROUND),
   ],
   'Where to measure': MEASURED.map(measuringPicture),
 };

@@ -6,17 +6,17 @@ import { cap } from '../src/fit/cap.ts';
 import { type Gauge, rateAsPrinted } from '../src/fit/gauge.ts';
 import { hemWedge } from '../src/fit/hem-wedge.ts';
 import { neck } from '../src/fit/neck.ts';
-import type { Plan } from '../src/fit/plan.ts';
-import { raglan } from '../src/fit/raglan.ts';
+import type { Plan, Step } from '../src/fit/plan.ts';
+import { type RaglanShape, raglan } from '../src/fit/raglan.ts';
+import { neckOutline, raglanOutline, type ShapedPart, shapedCap, yokeOutline } from '../src/fit/shaped.ts';
+import { shoulderPart } from '../src/fit/shoulder-steps.ts';
 import { cm, rows, stitches } from '../src/fit/units.ts';
-import type { Worked } from '../src/fit/words.ts';
+import { frontDarts } from '../src/fit/vertical-dart-steps.ts';
+import type { Direction, Worked } from '../src/fit/words.ts';
+import { quantity, workOut } from '../src/fit/working.ts';
 import { yoke } from '../src/fit/yoke.ts';
 import { THREE_ROUNDS } from '../src/fit/yoke-scheme.ts';
 import { loadFlows } from '../src/library.ts';
-import type { CapShown } from '../src/present/pictures/cap-picture.ts';
-import type { NeckShown } from '../src/present/pictures/neck-picture.ts';
-import type { RaglanShown } from '../src/present/pictures/raglan-picture.ts';
-import type { YokeShown } from '../src/present/pictures/yoke-picture.ts';
 import { readScripts } from '../src/transport/script/files.ts';
 import { runScript, type Script } from '../src/transport/script/run.ts';
 
@@ -59,7 +59,7 @@ export function sampleArmhole(): Armhole {
   );
 }
 
-export function sampleCap(): CapShown {
+export function sampleCap() {
   const shape = sampleArmhole();
   const of = (upperArm: number) =>
     made(
@@ -72,53 +72,93 @@ export function sampleCap(): CapShown {
         gauge: sampleGauge('flat'),
       }),
     );
-  return { cap: of(80), before: of(74), gauge: RATES, armhole: { front: shape, back: shape, gauge: RATES } };
+  return shapedCap(of(80), of(74), { front: shape, back: shape }, RATES);
 }
 
-export function sampleRaglan(): RaglanShown {
-  const of = (depth: number) =>
-    made(
-      'raglan',
-      raglan({
-        direction: 'up',
-        gauge: sampleGauge('round'),
-        depth: cm(depth),
-        parts: {
-          back: { underarm: stitches(98), neck: stitches(40) },
-          front: { underarm: stitches(98), neck: stitches(36) },
-          sleeve: { underarm: stitches(66), neck: stitches(14) },
-        },
-        carriers: 'every row',
-        plain: rows(0),
-        neckWanted: cm(47),
-      }),
-    );
-  return { raglan: of(23), before: of(21), gauge: RATES, worked: 'round' };
+export function sampleRaglanShape(): RaglanShape {
+  return made(
+    'raglan',
+    raglan({
+      direction: 'up',
+      gauge: sampleGauge('round'),
+      depth: cm(23),
+      parts: {
+        back: { underarm: stitches(98), neck: stitches(40) },
+        front: { underarm: stitches(98), neck: stitches(36) },
+        sleeve: { underarm: stitches(66), neck: stitches(14) },
+      },
+      carriers: 'every row',
+      plain: rows(0),
+      neckWanted: cm(47),
+    }),
+  );
 }
 
-export function sampleYoke(): YokeShown {
-  const of = (depth: number) =>
-    made(
-      'yoke',
-      yoke({
-        direction: 'up',
-        gauge: sampleGauge('round'),
-        depth: cm(depth),
-        underarm: stitches(324),
-        neck: stitches(96),
-        scheme: THREE_ROUNDS,
-      }),
-    );
-  return { yoke: of(24), before: of(22), gauge: RATES };
+export function sampleRaglan() {
+  return { shape: 'raglan', gauge: RATES, after: raglanOutline(sampleRaglanShape()) } as const;
 }
 
-export function sampleNeck(): NeckShown {
+export function sampleYoke() {
+  const shape = made(
+    'yoke',
+    yoke({
+      direction: 'up',
+      gauge: sampleGauge('round'),
+      depth: cm(24),
+      underarm: stitches(324),
+      neck: stitches(96),
+      scheme: THREE_ROUNDS,
+    }),
+  );
+  return { shape: 'yoke', gauge: RATES, after: yokeOutline(shape) } as const;
+}
+
+export function sampleNeck() {
   const of = (width: number) =>
-    made(
-      'neck',
-      neck({ stitches: stitches(86), width: cm(width), depth: cm(8), gauge: sampleGauge('flat') }),
+    neckOutline(
+      made(
+        'neck',
+        neck({ stitches: stitches(86), width: cm(width), depth: cm(8), gauge: sampleGauge('flat') }),
+      ),
     );
-  return { neck: of(19), before: of(17), gauge: RATES };
+  return { shape: 'neck', gauge: RATES, after: of(19), before: of(17), slope: rows(0) } as const;
+}
+
+/** Both shoulders of the back with the neck between them, or one of the front with its armhole at that side. */
+export function sampleShoulders(sides: 'both' | 'start' | 'end'): ShapedPart {
+  const on = sides === 'both' ? { sides, neck: stitches(42) } : { sides };
+  const part = shoulderPart(
+    { how: 'bind-offs', direction: 'up', drop: cm(3), gauge: RATES, shoulder: stitches(22), on },
+    sides === 'both' ? 'back' : 'front',
+  );
+  return shapedIn('kind' in part ? [] : part.steps);
+}
+
+/** The front widened for the bust by two darts that run up and down. */
+export function sampleDarts(direction: Direction): ShapedPart {
+  const over = workOut('rows', 'a', { a: quantity('rows', 30, 'rows') }, { unit: 'rows' });
+  const darts = frontDarts(
+    {
+      extra: { from: 'width', width: cm(6) },
+      gauge: RATES,
+      front: stitches(110),
+      bustSpan: cm(19),
+      perRow: 4,
+      carriers: 'every row',
+      worked: 'round',
+      direction,
+      widen: over,
+      narrow: over,
+    },
+    sampleGauge('round'),
+  );
+  return shapedIn(darts.kind === 'darts' ? (direction === 'up' ? darts.before : darts.after) : []);
+}
+
+function shapedIn(steps: readonly Step[]): ShapedPart {
+  const shaped = steps.find((step) => step.shaped !== null)?.shaped ?? null;
+  if (shaped === null) throw new Error('the sample has no step that shapes');
+  return shaped;
 }
 
 export function sampleDart() {

@@ -6,6 +6,7 @@ import type { PhraseName } from './phrases.ts';
 import { type Instruction, type Part, type Phrase, phrase, type Step } from './plan.ts';
 import type { ShapedCap } from './shaped.ts';
 import { say, step, widthLine } from './steps.ts';
+import { cm } from './units.ts';
 import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
 import { quantity, workOut } from './working.ts';
 
@@ -44,8 +45,8 @@ export function capStep(cap: Cap, shaped: ShapedCap): Step {
   });
 }
 
-/** Less than this, in cm, is lost in any seam; from memory. */
-const LEAST_SEEN = 0.3;
+/** Less than this is lost in any seam; from memory. */
+export const LEAST_SEEN = cm(0.3);
 
 function seamNote({ shoulderFromCentre }: Cap): Phrase {
   return shoulderFromCentre < LEAST_SEEN

@@ -56,7 +56,7 @@ function linesStep(found: RaglanShape, ask: RaglanAsk): Step {
       phrase('note: parts at the same time'),
       ...(worked === 'flat' ? [phrase('note: raglan seams narrow the neck')] : []),
     ],
-    shaped: { shape: 'raglan', gauge: ratesOf(ask.gauge), worked, after: raglanOutline(found) },
+    shaped: { shape: 'raglan', gauge: ratesOf(ask.gauge), after: raglanOutline(found) },
     workings: [...found.workings, ...countLines(found)],
   });
 }

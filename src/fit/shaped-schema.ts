@@ -1,7 +1,7 @@
 /** The published shape of what a step shapes, for programs that draw it to scale. */
 import * as z from 'zod';
 import { cm, edgeEvent, rates, rows, stitches } from './schema-parts.ts';
-import { DIRECTIONS, WORKED } from './words.ts';
+import { DIRECTIONS } from './words.ts';
 
 const events = z.array(edgeEvent);
 const spaced = z.strictObject({
@@ -44,7 +44,6 @@ export const shapedPart = z
     z.strictObject({
       shape: z.literal('raglan'),
       gauge: rates,
-      worked: z.enum(WORKED),
       after: z.strictObject({
         direction: z.enum(DIRECTIONS),
         rows,

@@ -7,7 +7,7 @@ import { type ByPart, byPart, type RaglanShape } from './raglan-shape.ts';
 import type { Spaced } from './spacing.ts';
 import type { Cm, Rows, Stitches } from './units.ts';
 import type { Rates } from './wedge-base.ts';
-import type { Direction, Worked } from './words.ts';
+import type { Direction } from './words.ts';
 import type { YokeShape } from './yoke-shape.ts';
 
 /** `before` is the pattern's own shape; null where its figures are not known. */
@@ -21,12 +21,7 @@ export type ShapedPart =
       /** Rows of the shoulders' slope that come on top of it. */
       readonly slope: Rows;
     }
-  | {
-      readonly shape: 'raglan';
-      readonly gauge: Rates;
-      readonly worked: Worked;
-      readonly after: RaglanOutline;
-    }
+  | { readonly shape: 'raglan'; readonly gauge: Rates; readonly after: RaglanOutline }
   | { readonly shape: 'yoke'; readonly gauge: Rates; readonly after: YokeOutline }
   | { readonly shape: 'stepped shoulders'; readonly gauge: Rates; readonly after: ShoulderOutline }
   | { readonly shape: 'front darts'; readonly gauge: Rates; readonly after: DartsOutline };

@@ -154,7 +154,10 @@ export function layWedge(ask: WedgeAsk): Wedge | CannotWedge {
 }
 
 /** By how many rows a stitch of the needle outgrows those beside the wedge. */
-export function extraRowsAt(wedge: Wedge, stitch: number): number {
+export function extraRowsAt(
+  wedge: Pick<Wedge, 'turns' | 'worked' | 'needle' | 'rows'>,
+  stitch: number,
+): number {
   const lies = (turn: Turn, at: number) => (turn.side === 'end' ? at < turn.at : at >= turn.at);
   const covers = (row: number) => {
     const pair = wedge.turns.filter((turn) => Math.ceil(turn.row / 2) === row);

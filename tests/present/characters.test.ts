@@ -1,31 +1,34 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { capPicture } from '../../src/present/pictures/cap-picture.ts';
-import { neckPicture } from '../../src/present/pictures/neck-picture.ts';
 import { wedgePicture } from '../../src/present/pictures/of-plan.ts';
-import { raglanPicture } from '../../src/present/pictures/raglan-picture.ts';
-import { yokePicture } from '../../src/present/pictures/yoke-picture.ts';
+import { shapedPicture } from '../../src/present/pictures/shaped-picture.ts';
 import { picturesOf } from '../../src/present/pictures.ts';
 import {
   sampleCap,
   sampleDart,
+  sampleDarts,
   sampleHem,
   sampleNeck,
   samplePlan,
   sampleRaglan,
+  sampleShoulders,
   sampleYoke,
 } from '../../tools/sample-garment.ts';
 import { garments } from './garments.ts';
 import { textsOf } from './geometry.ts';
 
 const VIEW = { unit: 'cm', dialect: 'us' } as const;
+const FLAT = { ...VIEW, worked: 'flat' } as const;
+const ROUND = { ...VIEW, worked: 'round' } as const;
 
 const samples = [
   ...picturesOf(samplePlan(), 'us'),
-  capPicture(sampleCap(), VIEW),
-  neckPicture(sampleNeck(), VIEW),
-  raglanPicture(sampleRaglan(), VIEW),
-  yokePicture(sampleYoke(), VIEW),
+  shapedPicture(sampleCap(), 'The cap', FLAT),
+  shapedPicture(sampleNeck(), 'The neck', FLAT),
+  shapedPicture(sampleRaglan(), 'The raglan lines', ROUND),
+  shapedPicture(sampleYoke(), 'The yoke', ROUND),
+  shapedPicture(sampleShoulders('both'), 'Shoulders', FLAT),
+  shapedPicture(sampleDarts('up'), 'Darts', ROUND),
   wedgePicture(sampleDart(), 'Front: bust dart', VIEW),
   wedgePicture(sampleHem(), 'Back: hem', VIEW),
 ];

@@ -1,7 +1,9 @@
 /** Checks on a drawing as a value, before anything is rasterised. Each returns what is wrong, in words. */
 import * as fontkit from 'fontkit';
+import { CM_PER } from '../../src/fit/units.ts';
 import type { Box, Drawing, PathShape, Point, TextShape } from '../../src/present/draw/drawing.ts';
 import { fontFile, type Weight } from '../../src/present/draw/font.ts';
+import { readLength } from './read-length.ts';
 
 export function textsOf({ shapes }: Drawing): TextShape[] {
   return shapes.flatMap((s) => (s.shape === 'text' ? [s] : []));
@@ -21,6 +23,25 @@ export function textNamed(drawing: Drawing, name: string): TextShape {
   const found = textsOf(drawing).find((t) => t.name === name);
   if (found === undefined) throw new Error(`no text has the name '${name}'`);
   return found;
+}
+
+/** Units of the drawing for a centimetre, from its own scale bar. */
+export function scaleOf(drawing: Drawing): number {
+  const words = textNamed(drawing, 'scale').text;
+  const [from, to] = pathNamed(drawing, 'scale bar').points;
+  return ((to?.x ?? 0) - (from?.x ?? 0)) / (readLength(words) * CM_PER[words.endsWith(' in') ? 'in' : 'cm']);
+}
+
+/** All texts but that of the scale bar, which no words repeat. */
+export function saidIn(drawing: Drawing): string[] {
+  return textsOf(drawing)
+    .filter((t) => t.name !== 'scale')
+    .map((t) => t.text);
+}
+
+/** Numbers as they are printed, with a decimal point or a fraction of a tape. */
+export function numbersIn(text: string): string[] {
+  return text.match(/\d+(?:\.\d+)?[⅛¼⅜½⅝¾⅞]?|[⅛¼⅜½⅝¾⅞]/g) ?? [];
 }
 
 /** All that must hold for every drawing. */

@@ -9,17 +9,10 @@ import { drawSchematic } from '../../src/present/pictures/schematic.ts';
 import { picturesOf } from '../../src/present/pictures.ts';
 import { samplePlan } from '../../tools/sample-garment.ts';
 import { garments } from './garments.ts';
-import { faultsOf, pathNamed, pathsOf, textNamed, textsOf } from './geometry.ts';
+import { faultsOf, numbersIn, pathNamed, pathsOf, saidIn, scaleOf, textNamed, textsOf } from './geometry.ts';
 import { readLength } from './read-length.ts';
 
 const RUNS = { numRuns: 2000 };
-
-/** Units of the drawing for a centimetre, from its own scale bar. */
-function scaleOf(drawing: ReturnType<typeof drawSchematic>, unit: LengthUnit): number {
-  const [from, to] = pathNamed(drawing, 'scale bar').points;
-  const words = textsOf(drawing).at(-1)?.text ?? '';
-  return ((to?.x ?? 0) - (from?.x ?? 0)) / (readLength(words) * CM_PER[unit]);
-}
 
 /** Left and right of each level, in the order of the piece's levels. */
 function pairsOf({ points }: PathShape) {
@@ -29,7 +22,7 @@ function pairsOf({ points }: PathShape) {
 /** What is drawn otherwise than the piece has it, in centimetres. */
 function wrongDimensions(change: PieceChange, unit: LengthUnit): string[] {
   const drawing = drawSchematic(pieceFigures(change), [], { unit, dialect: 'us' });
-  const scale = scaleOf(drawing, unit);
+  const scale = scaleOf(drawing);
   const { gauge, edge, after } = change;
   const halves = gauge.worked === 'round' ? 2 : 1;
   const pairs = pairsOf(pathNamed(drawing, 'yours'));
@@ -53,7 +46,7 @@ function wrongDimensions(change: PieceChange, unit: LengthUnit): string[] {
 function wrongLabels(change: PieceChange, unit: LengthUnit): string[] {
   const figures = pieceFigures(change);
   const drawing = drawSchematic(figures, [], { unit, dialect: 'us' });
-  const scale = scaleOf(drawing, unit);
+  const scale = scaleOf(drawing);
   const pairs = pairsOf(pathNamed(drawing, 'yours'));
   return figures.levels.flatMap(({ name, stitches, row }) => {
     const index = change.after.levels.findIndex((l) => l.row === row && l.stitches === stitches);
@@ -124,10 +117,8 @@ describe('the schematic of a piece', () => {
       fc.property(garments, (plan) => {
         for (const { drawing, alternative } of schematicsOf(plan, { unit: plan.unit, dialect: 'us' })) {
           const words = new Set(numbersIn(alternative));
-          const scaleBar = 1;
-          const missing = textsOf(drawing)
-            .slice(0, -scaleBar)
-            .flatMap((t) => numbersIn(t.text))
+          const missing = saidIn(drawing)
+            .flatMap(numbersIn)
             .filter((n) => !words.has(n));
           expect(missing).toEqual([]);
         }
@@ -135,10 +126,6 @@ describe('the schematic of a piece', () => {
     );
   });
 });
-
-function numbersIn(text: string): string[] {
-  return text.match(/\d+(?:\.\d+)?[⅛¼⅜½⅝¾⅞]?|[⅛¼⅜½⅝¾⅞]/g) ?? [];
-}
 
 describe('a piece in the shapes that plans give', () => {
   const plan: Plan = samplePlan({ pattern: ['Pennywhin, in pieces'], swatch_made: ['flat'], unit: ['in'] });

@@ -3,18 +3,25 @@ import { describe, expect, it } from 'vitest';
 import { bustDart } from '../../src/fit/bust-dart.ts';
 import { hemWedge } from '../../src/fit/hem-wedge.ts';
 import type { TurnedWedge } from '../../src/fit/plan.ts';
-import { cm, perCm, rows, stitches } from '../../src/fit/units.ts';
-import type { Drawing, Point } from '../../src/present/draw/drawing.ts';
-import { capPicture } from '../../src/present/pictures/cap-picture.ts';
-import { neckPicture } from '../../src/present/pictures/neck-picture.ts';
+import { CM_PER, cm, LENGTH_UNITS, perCm, rows, stitches } from '../../src/fit/units.ts';
+import type { Point } from '../../src/present/draw/drawing.ts';
 import { wedgePicture } from '../../src/present/pictures/of-plan.ts';
-import { raglanPicture } from '../../src/present/pictures/raglan-picture.ts';
-import { yokePicture } from '../../src/present/pictures/yoke-picture.ts';
-import { RATES, sampleCap, sampleNeck, sampleRaglan, sampleYoke } from '../../tools/sample-garment.ts';
-import { faultsOf, pathNamed, pathsOf, textsOf } from './geometry.ts';
+import { shapedPicture } from '../../src/present/pictures/shaped-picture.ts';
+import {
+  RATES,
+  sampleCap,
+  sampleDarts,
+  sampleNeck,
+  sampleRaglan,
+  sampleShoulders,
+  sampleYoke,
+} from '../../tools/sample-garment.ts';
+import { faultsOf, numbersIn, pathNamed, pathsOf, saidIn, scaleOf, textsOf } from './geometry.ts';
 import { readLength } from './read-length.ts';
 
 const VIEW = { unit: 'cm', dialect: 'us' } as const;
+const FLAT = { ...VIEW, worked: 'flat' } as const;
+const ROUND = { ...VIEW, worked: 'round' } as const;
 
 function long(points: readonly Point[]): number {
   return points.slice(1).reduce((sum, to, i) => {
@@ -23,25 +30,29 @@ function long(points: readonly Point[]): number {
   }, 0);
 }
 
-/** Units of the drawing for a centimetre. */
-function scaleOf(drawing: Drawing): number {
-  return long(pathNamed(drawing, 'scale bar').points) / readLength(textsOf(drawing).at(-1)?.text ?? '');
+/** By the lengths of its corners' cross products (Gauss). */
+function areaOf(points: readonly Point[]): number {
+  const sum = points.reduce((all, p, i) => {
+    const next = points[(i + 1) % points.length] ?? p;
+    return all + p.x * next.y - next.x * p.y;
+  }, 0);
+  return Math.abs(sum) / 2;
 }
 
 describe('the cap and its armhole', () => {
   const shown = sampleCap();
-  const { drawing, alternative } = capPicture(shown, VIEW);
+  const { drawing, alternative } = shapedPicture(shown, 'The cap', FLAT);
   const scale = scaleOf(drawing);
 
   it('draws an edge as long as the cap’s edge is: bind-offs, slopes and top', () => {
     const outline = pathNamed(drawing, 'cap').points;
     // From the right underarm over the top to the left one.
     const drawn = long(outline) / scale;
-    expect(drawn).toBeCloseTo(shown.cap.edge, 6);
+    expect(drawn).toBeCloseTo(shown.after.edge, 6);
   });
 
   it('lays both edges straight, as long as they are', () => {
-    expect(long(pathNamed(drawing, 'cap edge').points) / scale).toBeCloseTo(shown.cap.edge, 6);
+    expect(long(pathNamed(drawing, 'cap edge').points) / scale).toBeCloseTo(shown.after.edge, 6);
     const { front, back } = shown.armhole;
     expect(long(pathNamed(drawing, 'armhole edge').points) / scale).toBeCloseTo(front.edge + back.edge, 6);
     expect(long(pathNamed(drawing, 'armhole').points) / scale).toBeCloseTo(back.edge, 6);
@@ -51,20 +62,20 @@ describe('the cap and its armhole', () => {
     expect(alternative).toMatch(
       /Edge of the cap: [\d.]+ cm\. Armhole: front [\d.]+ cm, back [\d.]+ cm, together [\d.]+ cm\./,
     );
-    expect(alternative).toMatch(/equally long|ease it in|stretch it/);
+    expect(alternative).toMatch(/equally long|takes that up|ease it in|stretch it/);
   });
 });
 
 describe('the raglan lines', () => {
   const shown = sampleRaglan();
-  const { drawing } = raglanPicture(shown, VIEW);
+  const { drawing } = shapedPicture(shown, 'The raglan lines', ROUND);
   const scale = scaleOf(drawing);
 
   it.each(['back', 'front', 'sleeve'] as const)(
     'draws the %s as wide as its counts and as deep as its rows',
     (part) => {
       const { points } = pathNamed(drawing, part);
-      const { spaced } = shown.raglan.lines[part];
+      const { spaced } = shown.after.parts[part];
       const low = Math.max(...points.map((p) => p.y));
       const high = Math.min(...points.map((p) => p.y));
       const widthAt = (y: number) => {
@@ -73,14 +84,14 @@ describe('the raglan lines', () => {
       };
       expect(widthAt(low)).toBeCloseTo(spaced.from / RATES.stitchesPerCm, 6);
       expect(widthAt(high)).toBeCloseTo(spaced.to / RATES.stitchesPerCm, 6);
-      expect((low - high) / scale).toBeCloseTo(shown.raglan.depth, 6);
+      expect((low - high) / scale).toBeCloseTo(shown.after.depth, 6);
     },
   );
 });
 
 describe('the yoke', () => {
   const shown = sampleYoke();
-  const { drawing } = yokePicture(shown, VIEW);
+  const { drawing } = shapedPicture(shown, 'The yoke', ROUND);
   const scale = scaleOf(drawing);
 
   it('draws each plain stretch half as wide as it goes around, and the whole as deep as it is', () => {
@@ -89,7 +100,7 @@ describe('the yoke', () => {
       const left = points.at(-1 - i) ?? right;
       return (right.x - left.x) / scale;
     });
-    const wanted = shown.yoke.plateaus.flatMap((p) =>
+    const wanted = shown.after.plateaus.flatMap((p) =>
       [p.stitches, p.stitches].map((s) => s / RATES.stitchesPerCm / 2),
     );
     expect(half).toHaveLength(wanted.length);
@@ -97,13 +108,13 @@ describe('the yoke', () => {
       expect(w).toBeCloseTo(wanted[i] ?? 0, 6);
     });
     const ys = points.map((p) => p.y);
-    expect((Math.max(...ys) - Math.min(...ys)) / scale).toBeCloseTo(shown.yoke.depth, 6);
+    expect((Math.max(...ys) - Math.min(...ys)) / scale).toBeCloseTo(shown.after.depth, 6);
   });
 });
 
 describe('the neck', () => {
   const shown = sampleNeck();
-  const { drawing } = neckPicture(shown, VIEW);
+  const { drawing } = shapedPicture(shown, 'The neck', FLAT);
   const scale = scaleOf(drawing);
 
   it('draws the opening as wide and as deep as the neck, and an edge as long as it is', () => {
@@ -111,27 +122,59 @@ describe('the neck', () => {
     const [, , outer] = points;
     const edge = points.slice(3, -1);
     const [first, last] = [edge[0], edge.at(-1)];
-    expect(((first?.x ?? 0) - (last?.x ?? 0)) / scale).toBeCloseTo(shown.neck.width, 6);
+    expect(((first?.x ?? 0) - (last?.x ?? 0)) / scale).toBeCloseTo(shown.after.width, 6);
     expect(((outer?.x ?? 0) - (first?.x ?? 0)) / scale).toBeCloseTo(
-      shown.neck.shoulder / RATES.stitchesPerCm,
+      shown.after.shoulder / RATES.stitchesPerCm,
       6,
     );
     const ys = edge.map((p) => p.y);
-    expect((Math.max(...ys) - Math.min(...ys)) / scale).toBeCloseTo(shown.neck.depth, 6);
-    expect(long(edge) / scale).toBeCloseTo(shown.neck.edge, 6);
+    expect((Math.max(...ys) - Math.min(...ys)) / scale).toBeCloseTo(shown.after.depth, 6);
+    expect(long(edge) / scale).toBeCloseTo(shown.after.edge, 6);
   });
 });
 
-describe('pictures of cap, neck, raglan and yoke', () => {
-  it.each([
-    ['cap', capPicture(sampleCap(), VIEW)],
-    ['neck', neckPicture(sampleNeck(), VIEW)],
-    ['raglan', raglanPicture(sampleRaglan(), VIEW)],
-    ['yoke', yokePicture(sampleYoke(), VIEW)],
-    ['cap in inches', capPicture(sampleCap(), { unit: 'in', dialect: 'uk' })],
-    ['raglan in inches', raglanPicture(sampleRaglan(), { unit: 'in', dialect: 'uk' })],
-  ])('have everything in its place: %s', (_, { drawing }) => {
-    expect(faultsOf(drawing)).toEqual([]);
+describe('pictures of what a step shapes', () => {
+  const samples = {
+    cap: sampleCap(),
+    neck: sampleNeck(),
+    raglan: sampleRaglan(),
+    yoke: sampleYoke(),
+    'both shoulders': sampleShoulders('both'),
+    'the right shoulder': sampleShoulders('start'),
+    'the left shoulder': sampleShoulders('end'),
+    'darts up': sampleDarts('up'),
+    'darts down': sampleDarts('down'),
+  };
+  const cases = Object.entries(samples).flatMap(([name, shaped]) =>
+    LENGTH_UNITS.map((unit) => ({ name, unit, picture: shapedPicture(shaped, 'Title', { ...ROUND, unit }) })),
+  );
+
+  it.each(cases)('have everything in its place: $name, $unit', ({ picture }) => {
+    expect(faultsOf(picture.drawing)).toEqual([]);
+  });
+
+  it.each(cases)('say in words every number that they draw: $name, $unit', ({ picture }) => {
+    const words = new Set(numbersIn(picture.alternative));
+    expect(
+      saidIn(picture.drawing)
+        .flatMap(numbersIn)
+        .filter((n) => !words.has(n)),
+    ).toEqual([]);
+    expect(words.size).toBeGreaterThan(3);
+  });
+
+  it.each(cases)('draw what they measure as long as they say: $name, $unit', ({ picture, unit }) => {
+    const scale = scaleOf(picture.drawing);
+    const texts = textsOf(picture.drawing);
+    for (const name of ['across', 'upright']) {
+      const measured = pathsOf(picture.drawing).find((p) => p.name === name);
+      const said = texts.find((t) => t.name === `${name}, line 1`)?.text;
+      expect(measured === undefined).toBe(said === undefined);
+      if (measured === undefined || said === undefined) continue;
+      // A tape is read to a tenth of its unit.
+      const off = long(measured.points) / scale / CM_PER[unit] - readLength(said);
+      expect(Math.abs(off)).toBeLessThanOrEqual(0.0501);
+    }
   });
 });
 
@@ -176,6 +219,15 @@ const wedges: fc.Arbitrary<TurnedWedge> = fc
   })
   .filter((wedge) => wedge !== null);
 
+/** Stitches of all short rows: of each pair those between its turns, or from its turn to the edge. */
+function knittedIn({ turns, sides, needle }: TurnedWedge): number {
+  const ats = (side: 'start' | 'end') => turns.filter((t) => t.side === side).map((t) => t.at);
+  const [starts, ends] = [ats('start'), ats('end')];
+  if (sides === 'start') return 2 * starts.reduce((sum, at) => sum + needle - at, 0);
+  if (sides === 'end') return 2 * ends.reduce((sum, at) => sum + at, 0);
+  return 2 * ends.reduce((sum, at, i) => sum + at - (starts[i] ?? at), 0);
+}
+
 describe('the staircase of a wedge', () => {
   it('has every turn with its row and its stitches, the yarn’s way from turn to turn, and one step a pair of rows', () => {
     fc.assert(
@@ -186,6 +238,23 @@ describe('the staircase of a wedge', () => {
         expect(pathsOf(drawing).filter((p) => p.name === 'step')).toHaveLength(wedge.rows / 2);
         expect(pathNamed(drawing, 'short rows').points).toHaveLength(2 * wedge.rows);
         expect(faultsOf(drawing)).toEqual([]);
+      }),
+    );
+  });
+
+  it('is drawn to scale above it: an area of as many stitches as it adds, and every number said in words', () => {
+    fc.assert(
+      fc.property(wedges, fc.constantFrom(...LENGTH_UNITS), (wedge, unit) => {
+        const { drawing, alternative } = wedgePicture(wedge, 'Front: short rows', { ...VIEW, unit });
+        const { stitchesPerCm, rowsPerCm } = wedge.gauge;
+        const area = areaOf(pathNamed(drawing, 'wedge').points) / scaleOf(drawing) ** 2;
+        expect(area * stitchesPerCm * rowsPerCm).toBeCloseTo(knittedIn(wedge), 6);
+        const words = new Set(numbersIn(alternative));
+        expect(
+          saidIn(drawing)
+            .flatMap(numbersIn)
+            .filter((n) => !words.has(n)),
+        ).toEqual([]);
       }),
     );
   });

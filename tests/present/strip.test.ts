@@ -6,7 +6,7 @@ import { step } from '../../src/fit/steps.ts';
 import { picturesOfStep } from '../../src/present/pictures/of-plan.ts';
 import { drawStrip, splitStrip } from '../../src/present/pictures/strip.ts';
 import { stripsOf } from '../../src/present/pictures/strip-figures.ts';
-import { sampleArmhole, samplePlan, sampleRaglan } from '../../tools/sample-garment.ts';
+import { sampleArmhole, samplePlan, sampleRaglanShape } from '../../tools/sample-garment.ts';
 import { garments } from './garments.ts';
 import { faultsOf, pathsOf, textsOf } from './geometry.ts';
 
@@ -136,7 +136,7 @@ describe('a strip of bind-offs and decreases', () => {
 });
 
 describe('a strip of raglan lines', () => {
-  const { raglan } = sampleRaglan();
+  const raglan = sampleRaglanShape();
   const { back, front, sleeve } = raglan.lines;
   const shaped = step('yoke', phrase('where: hem to underarm'), {
     worked: 'round',

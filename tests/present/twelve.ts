@@ -3,17 +3,15 @@ import { type BodyAsk, shapeBody } from '../../src/fit/body-shaping.ts';
 import { type Gauge, rateAsPrinted } from '../../src/fit/gauge.ts';
 import { level, piece } from '../../src/fit/outline.ts';
 import type { PieceChange, TurnedWedge } from '../../src/fit/plan.ts';
+import type { ShapedPart } from '../../src/fit/shaped.ts';
 import { type SleeveAsk, shapeSleeve } from '../../src/fit/sleeve.ts';
 import { pieceChange } from '../../src/fit/steps.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
 import type { Worked } from '../../src/fit/words.ts';
 import type { Drawing } from '../../src/present/draw/drawing.ts';
-import { capPicture } from '../../src/present/pictures/cap-picture.ts';
-import { neckPicture } from '../../src/present/pictures/neck-picture.ts';
 import { pieceFigures } from '../../src/present/pictures/piece-figures.ts';
-import { raglanPicture } from '../../src/present/pictures/raglan-picture.ts';
 import { drawSchematic } from '../../src/present/pictures/schematic.ts';
-import { yokePicture } from '../../src/present/pictures/yoke-picture.ts';
+import { shapedPicture } from '../../src/present/pictures/shaped-picture.ts';
 import type { View } from '../../src/present/view.ts';
 import { sampleCap, sampleHem, sampleNeck, sampleRaglan, sampleYoke } from '../../tools/sample-garment.ts';
 
@@ -59,6 +57,10 @@ function sleeve(
 
 function schematic(change: PieceChange, view: View, wedges: readonly TurnedWedge[] = []): Drawing {
   return drawSchematic(pieceFigures(change), wedges, view);
+}
+
+function shaped(part: ShapedPart, title: string, worked: Worked): Drawing {
+  return shapedPicture(part, title, { ...CM, worked }).drawing;
 }
 
 const [DK, FINE, THICK] = [gaugeOf(22, 30, 'round'), gaugeOf(30, 42, 'flat'), gaugeOf(12, 17, 'round')];
@@ -167,8 +169,8 @@ export const TWELVE: Readonly<Record<string, () => Drawing>> = {
       sleeve({ gauge: DK, direction: 'down', edge: 0, length: cm(40), wrist: 44, upperArm: 80, now: 33 }),
       IN,
     ),
-  'cap-and-armhole': () => capPicture(sampleCap(), CM).drawing,
-  raglan: () => raglanPicture(sampleRaglan(), CM).drawing,
-  yoke: () => yokePicture(sampleYoke(), CM).drawing,
-  neck: () => neckPicture(sampleNeck(), CM).drawing,
+  'cap-and-armhole': () => shaped(sampleCap(), 'The cap and its armhole', 'flat'),
+  raglan: () => shaped(sampleRaglan(), 'The raglan lines', 'round'),
+  yoke: () => shaped(sampleYoke(), 'The yoke', 'round'),
+  neck: () => shaped(sampleNeck(), 'The neck', 'flat'),
 };

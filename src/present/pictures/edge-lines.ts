@@ -1,7 +1,7 @@
 /** Shaped edges as lines in centimetres, along the stitches as they are knitted; y grows downwards, so up is negative. */
 import { legs } from '../../fit/edge-length.ts';
 import type { EdgeEvent } from '../../fit/edge-shaping.ts';
-import type { Spaced } from '../../fit/spacing.ts';
+import type { SpacedOutline } from '../../fit/shaped.ts';
 import type { Rows } from '../../fit/units.ts';
 import type { Rates } from '../../fit/wedge-base.ts';
 import { type Point, point } from '../draw/drawing.ts';
@@ -26,7 +26,7 @@ export function symmetrical(edge: readonly Point[], width: number): Point[] {
 }
 
 /** The outline of a section spaced at both its edges, row by row, around x = 0 and from y = 0 in the order of knitting. */
-export function spacedOutline(spaced: Spaced, gauge: Rates, direction: 'up' | 'down'): Point[] {
+export function spacedOutline(spaced: SpacedOutline, gauge: Rates, direction: 'up' | 'down'): Point[] {
   const sign = direction === 'up' ? -1 : 1;
   const steps = [
     { row: 0, count: spaced.from as number },

@@ -1,31 +1,26 @@
-/** A shape drawn to scale in a frame of title, facts, key and scale bar; the same facts make its words and characters. */
-import { boundsOf, type Drawing, placed, point, type Shape, text } from '../draw/drawing.ts';
+/** A shape to scale in a frame of title, facts, key and scale bar; the same facts make its words and characters. */
+import { type Drawing, point, text } from '../draw/drawing.ts';
 import { wrapText } from '../draw/font.ts';
 import type { View } from '../view.ts';
 import { LEAST_COLUMNS, sheetOfCharacters, wrapColumns } from './characters.ts';
 import { type KeyEntry, keyOf, scaleBar } from './key.ts';
-import { BODY, fileName, LEADING, MARGIN, PICTURE_WIDTH, type Picture, SMALL, TITLE } from './picture.ts';
+import { BODY, fileName, LEADING, MARGIN, PICTURE_WIDTH, type Picture, TITLE } from './picture.ts';
+import { inCharacters, keyInCharacters } from './shape-characters.ts';
+import { layToScale, type ToScale } from './to-scale.ts';
 import { spoken } from './words.ts';
 
-export interface Framed {
+export interface Framed extends ToScale {
   readonly title: string;
-  /** In centimetres, y downwards; texts are added by the frame. */
-  readonly shapes: readonly Shape[];
   readonly key: readonly KeyEntry[];
   /** One sentence a line, under the drawing. */
   readonly facts: readonly string[];
   /** What is drawn, in words. */
   readonly drawn: string;
-  /** Names under parts of the drawing: where their middle lies, in centimetres. */
-  readonly names: readonly { readonly words: string; readonly x: number }[];
 }
-
-const ROOM = { width: PICTURE_WIDTH - 2 * MARGIN, height: 320 } as const;
-const MOST_PER_CM = 12;
 
 export function framedPicture(framed: Framed, view: View): Picture {
   return {
-    name: fileName(framed.title),
+    name: fileName(`shape ${framed.title}`),
     kind: 'shape',
     title: framed.title,
     drawing: drawFramed(framed, view),
@@ -34,41 +29,34 @@ export function framedPicture(framed: Framed, view: View): Picture {
   };
 }
 
-function drawFramed({ title, shapes, key, facts, names }: Framed, view: View): Drawing {
-  const titles = wrapText(title, ROOM.width, TITLE.size, 'bold');
-  const top = 26 + 21 * titles.length;
-  const bounds = boundsOf(shapes);
-  const perCm = Math.min(ROOM.width / bounds.width, ROOM.height / bounds.height, MOST_PER_CM);
-  const left = MARGIN + (ROOM.width - bounds.width * perCm) / 2;
-  const low = top + bounds.height * perCm;
-  const named = low + (names.length > 0 ? LEADING + 4 : 0);
-  const lines = facts.flatMap((f) => wrapText(f, ROOM.width, BODY.size));
-  const end = named + 14 + LEADING * lines.length;
+const ROOM = PICTURE_WIDTH - 2 * MARGIN;
+
+function drawFramed(framed: Framed, view: View): Drawing {
+  const { title, key, facts } = framed;
+  const titles = wrapText(title, ROOM, TITLE.size, 'bold');
+  const laid = layToScale(framed, 26 + 21 * titles.length);
+  const lines = facts.flatMap((f) => wrapText(f, ROOM, BODY.size));
+  const end = laid.low + 14 + LEADING * lines.length;
   return {
     width: PICTURE_WIDTH,
     height: end + 28 + MARGIN,
     shapes: [
       ...titles.map((t, i) => text(t, point(MARGIN, 26 + 21 * i), TITLE)),
-      ...placed(shapes, point(left - bounds.x * perCm, top - bounds.y * perCm), perCm),
-      ...names.map((n) =>
-        text(n.words, point(left + (n.x - bounds.x) * perCm, low + LEADING + 2), {
-          ...SMALL,
-          anchor: 'middle',
-        }),
-      ),
-      ...lines.map((l, i) => text(l, point(MARGIN, named + 14 + LEADING * (i + 0.76)), BODY)),
+      ...laid.shapes,
+      ...lines.map((l, i) => text(l, point(MARGIN, laid.low + 14 + LEADING * (i + 0.76)), BODY)),
       ...keyOf(key, point(MARGIN, end + 24)),
-      ...scaleBar(perCm, view.unit, point(PICTURE_WIDTH - MARGIN - 120, end + 24), 80),
+      ...scaleBar(laid.perCm, view.unit, point(PICTURE_WIDTH - MARGIN, end + 24), 80),
     ],
   };
 }
 
-/** The facts alone: such shapes say little in characters. */
-function framedCharacters({ title, facts, drawn }: Framed, columns: number): string {
+function framedCharacters(framed: Framed, columns: number): string {
   const wide = Math.max(columns, LEAST_COLUMNS);
+  const { title, facts, drawn, key } = framed;
   return sheetOfCharacters([
-    wrapColumns(title, wide),
-    wrapColumns(drawn, wide),
-    facts.flatMap((f) => wrapColumns(`- ${f}`, wide)),
+    [...wrapColumns(title, wide), ...wrapColumns(drawn, wide)],
+    inCharacters(framed, wide),
+    wrapColumns(keyInCharacters(key), wide),
+    facts.flatMap((f) => wrapColumns(f, wide - 2).map((l, i) => `${i === 0 ? '- ' : '  '}${l}`)),
   ]);
 }

@@ -29,15 +29,17 @@ export function keyOf(entries: readonly KeyEntry[], at: Point): Shape[] {
 /** Lengths of a bar, in the reader's unit. */
 const BARS: Readonly<Record<LengthUnit, readonly number[]>> = { cm: [10, 5, 2, 1], in: [4, 2, 1, 0.5] };
 
-/** A bar of a round length that is at most `room` long, its words to the right of it. */
-export function scaleBar(perCm: number, unit: LengthUnit, at: Point, room: number): Shape[] {
+/** A bar of a round length that is at most `room` long, its words to the right of it, ending at `end`. */
+export function scaleBar(perCm: number, unit: LengthUnit, end: Point, room: number): Shape[] {
   const long = (n: number) => n * CM_PER[unit] * perCm;
   const fits = BARS[unit].find((n) => long(n) <= room) ?? BARS[unit].at(-1) ?? 1;
-  const [left, right, y] = [at.x, at.x + long(fits), at.y - 4];
+  const words = `${fits === 0.5 ? '½' : fits} ${unit}`;
+  const right = end.x - textWidth(words, SMALL.size) - 6;
+  const [left, y] = [right - long(fits), end.y - 4];
   return [
     named('scale bar', line('dimension', point(left, y), point(right, y))),
     line('dimension', point(left, y - 4), point(left, y + 4)),
     line('dimension', point(right, y - 4), point(right, y + 4)),
-    text(`${fits === 0.5 ? '½' : fits} ${unit}`, point(right + 6, at.y), SMALL),
+    text(words, point(right + 6, end.y), { ...SMALL, name: 'scale' }),
   ];
 }

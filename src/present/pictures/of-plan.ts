@@ -7,6 +7,7 @@ import { pieceFigures } from './piece-figures.ts';
 import { drawSchematic } from './schematic.ts';
 import { schematicCharacters } from './schematic-characters.ts';
 import { schematicAlternative } from './schematic-words.ts';
+import { shapedPicture } from './shaped-picture.ts';
 import { CHART_TITLE, drawSizeChart, sizeChartCharacters } from './size-chart.ts';
 import { chartAlternative, sizeChart } from './size-chart-figures.ts';
 import { drawStrip, splitStrip } from './strip.ts';
@@ -14,7 +15,8 @@ import { stripCharacters } from './strip-characters.ts';
 import { stripAlternative, stripsOf } from './strip-figures.ts';
 import { wedgeCharacters } from './wedge-characters.ts';
 import { drawWedge } from './wedge-picture.ts';
-import { pieceTitle, stepTitle } from './words.ts';
+import { scaleFact } from './wedge-to-scale.ts';
+import { pieceTitle, spoken, stepTitle } from './words.ts';
 
 /** One for each piece that changes, before and after. */
 export function schematicsOf(plan: Plan, view: View): Picture[] {
@@ -33,9 +35,14 @@ export function schematicsOf(plan: Plan, view: View): Picture[] {
   });
 }
 
-/** What a step has to show: sizes, shaping, short rows. A ladder taller than `tallest` comes in parts. */
+/** What a step has to show: sizes, what it shapes, its shaping rows, short rows. A ladder taller than `tallest` comes in parts. */
 export function picturesOfStep(step: Step, view: View, tallest = Number.POSITIVE_INFINITY): Picture[] {
-  return [...sizePictures(step, view), ...stripPictures(step, view, tallest), ...wedgePictures(step, view)];
+  return [
+    ...sizePictures(step, view),
+    ...shapedPictures(step, view),
+    ...stripPictures(step, view, tallest),
+    ...wedgePictures(step, view),
+  ];
 }
 
 function sizePictures(step: Step, view: View): Picture[] {
@@ -51,6 +58,11 @@ function sizePictures(step: Step, view: View): Picture[] {
       characters: (columns) => sizeChartCharacters(chart, columns),
     },
   ];
+}
+
+function shapedPictures(step: Step, view: View): Picture[] {
+  if (step.shaped === null) return [];
+  return [shapedPicture(step.shaped, stepTitle(step, view), { ...view, worked: step.worked })];
 }
 
 function stripPictures(step: Step, view: View, tallest: number): Picture[] {
@@ -72,13 +84,14 @@ function wedgePictures(step: Step, view: View): Picture[] {
 
 export function wedgePicture(wedge: TurnedWedge, title: string, view: View): Picture {
   const words = wordWedge(wedge, { ...view, worked: wedge.worked });
+  const facts = scaleFact(wedge, view);
   return {
     name: fileName(`short rows ${title}`),
     kind: 'shape',
     title,
-    drawing: drawWedge(wedge, title, words),
-    alternative: `${title}. ${words} ${wordTurns(wedge)}`,
-    characters: (columns) => wedgeCharacters(wedge, title, words, columns),
+    drawing: drawWedge(wedge, title, view),
+    alternative: spoken(`${title}. ${facts} ${words} ${wordTurns(wedge)}`),
+    characters: (columns) => wedgeCharacters(wedge, title, [facts, words], columns),
   };
 }
 

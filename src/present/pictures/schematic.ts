@@ -154,6 +154,6 @@ function key(change: PieceChange, wedged: boolean, scale: Scale, y: number, view
   ];
   return [
     ...keyOf(entries, point(MARGIN, y)),
-    ...scaleBar(scale.perCm, view.unit, point(wedged ? COLUMN + 70 : COLUMN, y), wedged ? 60 : 112),
+    ...scaleBar(scale.perCm, view.unit, point(PICTURE_WIDTH - MARGIN, y), wedged ? 60 : 112),
   ];
 }

@@ -6,7 +6,12 @@ import { extent } from './wedge-picture.ts';
 /** Columns of a label on one side. */
 const LABEL = 9;
 
-export function wedgeCharacters(wedge: TurnedWedge, title: string, words: string, columns: number): string {
+export function wedgeCharacters(
+  wedge: TurnedWedge,
+  title: string,
+  words: readonly string[],
+  columns: number,
+): string {
   const wide = Math.max(columns, LEAST_COLUMNS);
   const room = Math.min(60, wide - 2 * LABEL);
   const { low, high } = extent(wedge);
@@ -22,7 +27,7 @@ export function wedgeCharacters(wedge: TurnedWedge, title: string, words: string
     return `${said(left).padEnd(LABEL)}${cells.join('')} ${said(right)}`;
   });
   return sheetOfCharacters([
-    [...wrapColumns(title, wide), ...wrapColumns(words, wide)],
+    [...wrapColumns(title, wide), ...words.flatMap((w) => wrapColumns(w, wide))],
     lines.reverse(),
     wrapColumns(
       'Seen from the right side; read upwards. At each end: the short row, and the stitches from the marker at which it turns.',

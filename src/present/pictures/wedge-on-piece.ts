@@ -42,7 +42,7 @@ function pairs(wedge: TurnedWedge) {
 }
 
 /** The stitches that are seen: all of a flat piece; of a round the half in the middle of which the wedge lies. */
-function seenStitches({
+export function seenStitches({
   worked,
   needle,
   markers,

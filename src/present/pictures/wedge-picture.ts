@@ -1,6 +1,7 @@
 /**
- * A short-row wedge as a staircase, seen from the right side: right-side rows run from right to left. Each short row is
- * a line that ends at its turn; beside the turn stand the row and its stitches from the marker. Read upwards.
+ * A short-row wedge to scale as it is worn, and under that as a staircase, seen from the right side: right-side rows run
+ * from right to left. Each short row is a line that ends at its turn; beside the turn stand the row and its stitches from
+ * the marker. Read upwards.
  *
  *   end marker               start marker
  *     |   ┌──────────────┐ row 4 │        wide to scale, each row as tall as its label needs
@@ -10,27 +11,41 @@ import type { TurnedWedge } from '../../fit/plan.ts';
 import type { Turn } from '../../fit/wedge.ts';
 import { area, type Drawing, line, named, type Point, point, type Shape, text } from '../draw/drawing.ts';
 import { wrapText } from '../draw/font.ts';
+import type { View } from '../view.ts';
+import { keyOf, scaleBar } from './key.ts';
 import { LEADING, MARGIN, PICTURE_WIDTH, SMALL, TITLE } from './picture.ts';
+import { layToScale } from './to-scale.ts';
+import { wedgeToScale } from './wedge-to-scale.ts';
 
 const PITCH = 18;
+/** Of the part that is to scale. */
+const TALLEST = 150;
 /** Columns of labels on either side of the staircase. */
 const LABELS = 84;
 const LEFT = MARGIN + LABELS + 8;
 const RIGHT = PICTURE_WIDTH - MARGIN - LABELS - 8;
 
-export function drawWedge(wedge: TurnedWedge, title: string, words: string): Drawing {
+export function drawWedge(wedge: TurnedWedge, title: string, view: View): Drawing {
   const room = PICTURE_WIDTH - 2 * MARGIN;
   const titles = wrapText(title, room, TITLE.size, 'bold');
-  const lines = wrapText(words, room, SMALL.size);
-  const below = 26 + 21 * (titles.length - 1) + 4 + LEADING * lines.length;
-  const top = below + 30 + 2 * LEADING;
+  const laid = layToScale(wedgeToScale(wedge, view), 26 + 21 * titles.length, TALLEST);
+  const key = laid.low + 26;
+  const top = key + 24 + 2 * LEADING;
   const foot = top + PITCH * (wedge.rows + 0.5);
   return {
     width: PICTURE_WIDTH,
     height: foot + 2 * LEADING + MARGIN,
     shapes: [
       ...titles.map((t, i) => text(t, point(MARGIN, 26 + 21 * i), TITLE)),
-      ...lines.map((w, i) => text(w, point(MARGIN, below - LEADING * (lines.length - 1 - i)), SMALL)),
+      ...laid.shapes,
+      ...keyOf(
+        [
+          { line: 'yours', words: 'the piece' },
+          { line: 'second', words: 'short rows' },
+        ],
+        point(MARGIN, key),
+      ),
+      ...scaleBar(laid.perCm, view.unit, point(PICTURE_WIDTH - MARGIN, key), 80),
       ...staircase(wedge, top, foot),
       text(
         `row, and stitches ${wedge.markers[0]?.name === 'centre' ? 'past' : 'before'} the marker; read upwards ↑`,

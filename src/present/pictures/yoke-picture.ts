@@ -1,44 +1,34 @@
 /** A round yoke as it lies flat, half of what goes around: its plain stretches and the rounds that shape between them. */
-import { cm, formatLength } from '../../fit/units.ts';
+import type { ShapedPart, YokeOutline } from '../../fit/shaped.ts';
+import { formatLength } from '../../fit/units.ts';
 import type { Rates } from '../../fit/wedge-base.ts';
-import type { YokeShape } from '../../fit/yoke.ts';
 import { area, line, named, type Point, point, type Shape } from '../draw/drawing.ts';
 import type { View } from '../view.ts';
-import { framedPicture } from './framed.ts';
-import type { Picture } from './picture.ts';
-import { counted } from './words.ts';
+import type { Framed } from './framed.ts';
+import { countedRows } from './words.ts';
 
-export interface YokeShown {
-  readonly yoke: YokeShape;
-  /** As the pattern has it, where that is known. */
-  readonly before: YokeShape | null;
-  readonly gauge: Rates;
-}
+type ShapedYoke = Extract<ShapedPart, { shape: 'yoke' }>;
 
-export function yokePicture({ yoke, before, gauge }: YokeShown, view: View): Picture {
-  return framedPicture(
-    {
-      title: 'The yoke',
-      shapes: [
-        named('yoke', area('fabric', 'yours', outline(yoke, gauge))),
-        ...(before === null ? [] : [named('yoke before', area(null, 'pattern', outline(before, gauge)))]),
-        ...rounds(yoke, gauge),
-      ],
-      key: [
-        { line: 'yours', words: 'yours' },
-        ...(before === null ? [] : [{ line: 'pattern' as const, words: 'the pattern' }]),
-      ],
-      facts: [...plateauFacts(yoke, view), depthFact(yoke, view)],
-      drawn:
-        'The yoke as it lies flat, half of what goes around, to scale; a dotted line at each round that shapes.',
-      names: [],
+export function yokeFramed({ after: yoke, gauge }: ShapedYoke, { unit }: View): Omit<Framed, 'title'> {
+  const { direction, depth, rows } = yoke;
+  return {
+    shapes: [named('yoke', area('fabric', 'yours', outline(yoke, gauge))), ...rounds(yoke, gauge)],
+    across: null,
+    upright: {
+      from: direction === 'up' ? -depth : 0,
+      to: direction === 'up' ? 0 : depth,
+      words: [formatLength(depth, unit), countedRows(rows, 'round')],
     },
-    view,
-  );
+    names: [],
+    key: [{ line: 'yours', words: 'yours' }],
+    facts: [...plateauFacts(yoke, unit), depthFact(yoke, unit)],
+    drawn:
+      'The yoke as it lies flat, half of what goes around, to scale; a dotted line at each round that shapes.',
+  };
 }
 
 /** Heights in rounds from the beginning, with the half width there. */
-function outline(yoke: YokeShape, gauge: Rates): Point[] {
+function outline(yoke: YokeOutline, gauge: Rates): Point[] {
   const sign = yoke.direction === 'up' ? -1 : 1;
   let row = 0;
   const right = yoke.plateaus.flatMap(({ stitches, rounds: many }) => {
@@ -50,25 +40,23 @@ function outline(yoke: YokeShape, gauge: Rates): Point[] {
   return [...right, ...right.map((p) => point(-p.x, p.y)).reverse()];
 }
 
-function rounds(yoke: YokeShape, gauge: Rates): Shape[] {
+function rounds(yoke: YokeOutline, gauge: Rates): Shape[] {
   const sign = yoke.direction === 'up' ? -1 : 1;
-  return yoke.shaping.map(({ round, spread }) => {
-    const half = Math.min(spread.before, spread.after) / gauge.stitchesPerCm / 4;
+  return yoke.shaping.map(({ round, before, after }) => {
+    const half = Math.min(before, after) / gauge.stitchesPerCm / 4;
     const y = (sign * (round - 1)) / gauge.rowsPerCm;
     return line('leader', point(-half, y), point(half, y));
   });
 }
 
-function plateauFacts({ plateaus, shaping }: YokeShape, { unit }: View): string[] {
+function plateauFacts({ plateaus, shaping }: YokeOutline, unit: View['unit']): string[] {
   return plateaus.map(({ stitches, rounds: many, height }, i) => {
     const then = shaping[i];
-    const plain = `${stitches} sts for ${counted(many, 'round', 'rounds')}, ${formatLength(height, unit)}`;
-    return then === undefined
-      ? `${plain}.`
-      : `${plain}; round ${then.round} shapes to ${then.spread.after} sts.`;
+    const plain = `${stitches} sts for ${countedRows(many, 'round')}, ${formatLength(height, unit)}`;
+    return then === undefined ? `${plain}.` : `${plain}; round ${then.round} shapes to ${then.after} sts.`;
   });
 }
 
-function depthFact({ depth, rows, neckAround }: YokeShape, { unit }: View): string {
-  return `Depth: ${formatLength(depth, unit)}, ${rows} rounds. At the neck ${formatLength(cm(neckAround), unit)} around.`;
+function depthFact({ depth, rows, neckAround }: YokeOutline, unit: View['unit']): string {
+  return `Depth: ${formatLength(depth, unit)}, ${countedRows(rows, 'round')}. At the neck ${formatLength(neckAround, unit)} around.`;
 }
