@@ -1,5 +1,6 @@
 /** Every picture that a plan gives, each with its words and its characters. */
 import type { Plan, Step, TurnedWedge } from '../../fit/plan.ts';
+import type { ShapedPart } from '../../fit/shaped.ts';
 import type { View } from '../view.ts';
 import { wordTurns, wordWedge } from '../wedge-words.ts';
 import { fileName, type Picture } from './picture.ts';
@@ -62,8 +63,16 @@ function sizePictures(step: Step, view: View): Picture[] {
 
 function shapedPictures(step: Step, view: View): Picture[] {
   if (step.shaped === null) return [];
-  return [shapedPicture(step.shaped, stepTitle(step, view), { ...view, worked: step.worked })];
+  const title = SHAPE_TITLES[step.shaped.shape] ?? stepTitle(step, view);
+  return [shapedPicture(step.shaped, title, { ...view, worked: step.worked })];
 }
+
+/** Of shapes that go beyond their step. */
+const SHAPE_TITLES: Partial<Readonly<Record<ShapedPart['shape'], string>>> = {
+  cap: 'Sleeve: the cap and its armhole',
+  neck: 'Front: the neck',
+  yoke: 'Yoke: all its rounds',
+};
 
 function stripPictures(step: Step, view: View, tallest: number): Picture[] {
   const strips = stripsOf(step, view).flatMap((strip) => splitStrip(strip, tallest));

@@ -49,12 +49,19 @@ function rounds(yoke: YokeOutline, gauge: Rates): Shape[] {
   });
 }
 
+/** One a plain stretch, in the order of knitting, each with the round that ends it; a yoke may begin with such a round. */
 function plateauFacts({ plateaus, shaping }: YokeOutline, unit: View['unit']): string[] {
-  return plateaus.map(({ stitches, rounds: many, height }, i) => {
-    const then = shaping[i];
-    const plain = `${stitches} sts for ${countedRows(many, 'round')}, ${formatLength(height, unit)}`;
-    return then === undefined ? `${plain}.` : `${plain}; round ${then.round} shapes to ${then.after} sts.`;
-  });
+  const ending = (count: number) => {
+    const next = shaping.find(({ before }) => before === count);
+    return next === undefined ? '' : `; round ${next.round} shapes to ${next.after} sts`;
+  };
+  const begins = shaping[0]?.before ?? 0;
+  const first = plateaus[0]?.stitches === begins ? [] : [`${begins} sts at the start${ending(begins)}.`];
+  const plain = plateaus.map(
+    ({ stitches, rounds: many, height }) =>
+      `${stitches} sts for ${countedRows(many, 'round')}, ${formatLength(height, unit)}${ending(stitches)}.`,
+  );
+  return [...first, ...plain];
 }
 
 function depthFact({ depth, rows, neckAround }: YokeOutline, unit: View['unit']): string {
