@@ -15,6 +15,14 @@ export function smooth(points: readonly Point[]): Point[] {
   return last === undefined ? [] : [...between, last];
 }
 
+/** The same around a closed outline. */
+export function smoothAround(points: readonly Point[]): Point[] {
+  const at = (i: number) => points[(i + points.length) % points.length] ?? point(0, 0);
+  return points.flatMap((_, i) =>
+    Array.from({ length: SAMPLES }, (_, k) => spline(at(i - 1), at(i), at(i + 1), at(i + 2), k / SAMPLES)),
+  );
+}
+
 function spline(a: Point, b: Point, c: Point, d: Point, t: number): Point {
   const along = (p: number, q: number, r: number, s: number) =>
     0.5 * (2 * q + (r - p) * t + (2 * p - 5 * q + 4 * r - s) * t ** 2 + (3 * q - p - 3 * r + s) * t ** 3);

@@ -3,7 +3,7 @@
  * The proportions are those of the standing figure of seven and a half heads in drawing manuals, from memory.
  */
 import { area, line, type Point, point, type Shape } from '../draw/drawing.ts';
-import { arc, mirrored, smooth } from './curve.ts';
+import { arc, mirrored, smooth, smoothAround } from './curve.ts';
 
 /** Pairs of x and y. */
 function points(...xy: readonly number[]): Point[] {
@@ -45,7 +45,7 @@ const BETWEEN_LEGS = points(
 // biome-ignore format: pairs of x and y stand together
 const SIDE_HEAD = points(
   -0.06, 0,  -0.32, 0.12,  -0.42, 0.34,  -0.43, 0.46,  -0.52, 0.62,  -0.44, 0.68,  -0.45, 0.8,  -0.4, 0.95,
-  -0.16, 0.95,  0.1, 0.86,  0.3, 0.68,  0.37, 0.42,  0.24, 0.12,  -0.06, 0,
+  -0.16, 0.95,  0.1, 0.86,  0.3, 0.68,  0.37, 0.42,  0.24, 0.12,
 );
 // biome-ignore format: pairs of x and y stand together
 const SIDE_FRONT = points(
@@ -127,7 +127,7 @@ export function sideFigure(arm: keyof typeof ARMS, to: 'thigh' | 'feet'): Shape[
     line('figure', ...front),
     line('figure', ...back),
     ...(whole ? [line('figure', p(-0.64, SIDE.sole), p(0.17, SIDE.sole))] : []),
-    area('skin', 'figure', smooth(SIDE_HEAD)),
+    area('skin', 'figure', smoothAround(SIDE_HEAD)),
     area('skin', 'figure', smooth(ARMS[arm])),
   ];
 }

@@ -75,7 +75,7 @@ function spacedStrip(title: string, spaced: Spaced, at: ShapedAt, worked: Worked
 function edgeStrip(title: string, schedule: EdgeSchedule, worked: Worked, view: View): StripFigures {
   const shaped = [...new Set(schedule.events.map((e) => e.row))].map((row) => {
     const events = schedule.events.filter((e) => e.row === row);
-    const note = inDialect(events.map(wordEvent).join(', '), view.dialect);
+    const note = inDialect(events.map((e) => wordEvent(e, schedule.at)).join(', '), view.dialect);
     return { row, after: events.at(-1)?.after ?? schedule.from, note };
   });
   return {
@@ -87,9 +87,10 @@ function edgeStrip(title: string, schedule: EdgeSchedule, worked: Worked, view: 
   };
 }
 
-function wordEvent({ by, change, edge }: EdgeEvent): string {
-  const where = edge === 'both' ? 'at both' : edge;
-  return `${by === 'bind off' ? '[bind off]' : by} ${Math.abs(change)} ${where}`;
+/** Where one edge alone is shaped, which it is stands above the ladder. */
+function wordEvent({ by, change, edge }: EdgeEvent, at: EdgeSchedule['at']): string {
+  const where = at !== 'both edges' ? '' : edge === 'both' ? ' at both' : ` ${edge}`;
+  return `${by === 'bind off' ? '[bind off]' : by} ${Math.abs(change)}${where}`;
 }
 
 function raglanStrip(title: string, raglan: RaglanLines, worked: Worked): StripFigures {
@@ -129,13 +130,14 @@ function ladder(
   return { from, rows, rungs, plainAfter: rows - (shaped.at(-1)?.row ?? 0) };
 }
 
-/** The ladder in parts of at most so many rungs; the first has the words of all. */
+/** The ladder in parts of at most so many rungs, about equally long; the first has the words of all. */
 export function partsOf(strip: StripFigures, most: number): StripFigures[] {
   const count = Math.ceil(strip.rungs.length / most);
   if (count <= 1) return [strip];
+  const each = Math.ceil(strip.rungs.length / count);
   return Array.from({ length: count }, (_, i) => {
-    const rungs = strip.rungs.slice(i * most, (i + 1) * most);
-    const before = strip.rungs[i * most - 1];
+    const rungs = strip.rungs.slice(i * each, (i + 1) * each);
+    const before = strip.rungs[i * each - 1];
     const last = i === count - 1;
     const title = `${strip.title}, part ${i + 1} of ${count}`;
     const part = { ...strip, title, rungs, plainAfter: last ? strip.plainAfter : null };

@@ -11,7 +11,7 @@ import { rowWord } from './words.ts';
 /** With more rungs than this a second column is begun, and the columns grow together. */
 const MOST_IN_ONE = 8;
 /** From rung to rung; more where rungs carry notes. */
-const PITCH = { plain: 34, noted: 51 } as const;
+const PITCH = { plain: 34, noted: 60 } as const;
 const BOX = 13;
 
 /** Where things lie across a column. */
@@ -29,7 +29,7 @@ export function drawStrip(strip: StripFigures): Drawing {
   const shapes = [
     ...title.map((t, i) => text(t, point(MARGIN, 26 + 21 * i), TITLE)),
     ...words.map((w, i) => text(w, point(MARGIN, below + 4 + LEADING * (i + 1)), SMALL)),
-    text('read upwards ↑', point(MARGIN, header), SMALL),
+    text('read upwards ↑', point(MARGIN, header - LEADING), SMALL),
     ...(count > MOST_IN_ONE ? [0, 1] : [0]).flatMap((nth) =>
       ladder(strip, nth, { perColumn, pitch, header, foot }),
     ),
@@ -55,7 +55,7 @@ function headOf(strip: StripFigures) {
   const words = wrapText(strip.words, room, SMALL.size);
   const below = 26 + 21 * (title.length - 1);
   const pitch = strip.rungs.some((r) => r.note !== null) ? PITCH.noted : PITCH.plain;
-  return { title, words, below, header: below + LEADING * words.length + 36, pitch };
+  return { title, words, below, header: below + LEADING * words.length + 34 + LEADING, pitch };
 }
 
 /** What the columns have in common. */
@@ -69,14 +69,16 @@ interface Frame {
 /** One column of rungs with a line at its foot and one at its head. */
 function ladder(strip: StripFigures, nth: number, { perColumn, pitch, header, foot }: Frame): Shape[] {
   const one = strip.rungs.length <= MOST_IN_ONE;
-  const column: Column = { left: MARGIN + nth * 202, stairs: one ? 160 : 66, width: one ? 392 : 190 };
+  const noted = strip.rungs.some((r) => r.note !== null);
+  const stairs = one ? 160 : noted ? 40 : 66;
+  const column: Column = { left: MARGIN + nth * 202, stairs, width: one ? 392 : 190 };
   const rungs = strip.rungs.slice(nth * perColumn, (nth + 1) * perColumn);
   const y = (k: number) => foot - pitch * (k + 1);
   const x = numbersAt(column);
   const last = (nth + 1) * perColumn >= strip.rungs.length;
   const before = strip.rungs[nth * perColumn - 1]?.after ?? strip.from;
   return [
-    ...stairs(strip, rungs, column, y, foot),
+    ...steppedEdge(strip, rungs, column, y, foot),
     text(rowWord(strip.worked, 1), point(x, header), SMALL),
     text('then', point(column.left + column.width, header), { ...SMALL, anchor: 'end' }),
     text(`${nth === 0 ? 'start' : 'go on'}: ${before} sts`, point(x, foot + 14), SMALL),
@@ -103,7 +105,7 @@ function rungShapes(rung: Rung, column: Column, y: number): Shape[] {
 }
 
 /** The edge of the fabric, one step at each rung; the width of a step is not to scale. */
-function stairs(
+function steppedEdge(
   strip: StripFigures,
   rungs: readonly Rung[],
   { left, stairs: room }: Column,

@@ -8,7 +8,7 @@ import { measuringThumb } from '../measuring/measuring.ts';
 import { capital } from '../pictures/words.ts';
 import { blankWorking } from './blank-working.ts';
 import type { Blank } from './blanks.ts';
-import { heightOfAll, layOut, lineWidth, pageRoom, type Section } from './pages.ts';
+import { heightOfAll, layOutEvenly, lineWidth, pageRoom, type Section } from './pages.ts';
 import { heading, type Paragraph, paragraph, type Setting, settingFor, toWrite } from './paragraph.ts';
 import type { Sheet, SheetOptions } from './sheet.ts';
 import { type Sum, sumLines } from './sums.ts';
@@ -108,14 +108,22 @@ function sumSheet(sum: Sum, options: BlankOptions): Sheet {
   const head = [heading('H1', title, setting), paragraph(about, setting)];
   const sums = [...words].map((w) => sumParagraph(w, setting));
   const once = [lineToWrite({ 'Of what:': 0.6, 'Date:': 0.4 }, setting), ...sums];
-  const room = pageRoom(options.paper) - heightOfAll(head);
-  const times = Math.max(1, Math.floor(room / heightOfAll(once)));
+  const again = [between(setting), ...once];
+  const room = pageRoom(options.paper) - heightOfAll(head) - heightOfAll(once);
+  const more = Math.max(0, Math.floor(room / heightOfAll(again)));
   const section: Section = {
     heading: head,
     continued: [heading('H2', `${title} (continued)`, setting)],
-    paragraphs: Array.from({ length: times }, () => once).flat(),
+    paragraphs: [...once, ...Array.from({ length: more }, () => again).flat()],
   };
   return sheetOf(title, [section], setting, options);
+}
+
+/** A line across, with room above and below it. */
+function between({ body, width }: Setting): Paragraph {
+  const height = body * 2.4;
+  const y = height / 2;
+  return { role: 'P', lines: [{ height, shapes: [line('frame', point(0, y), point(width, y))] }], after: 0 };
 }
 
 /** The label in bold, and under it the sum with room to write between its lines. */
@@ -137,5 +145,5 @@ function sheetOf(
   setting: Setting,
   { date, paper }: BlankOptions,
 ): Sheet {
-  return { title, date, pages: layOut({ title, date: '' }, sections, setting, paper) };
+  return { title, date, pages: layOutEvenly({ title, date: '' }, sections, setting, paper) };
 }

@@ -40,9 +40,15 @@ export function pageRoom(paper: Paper): number {
 /** Fewest lines of a broken paragraph on either page. */
 const LEAST = 2;
 
-export function layOut(head: Head, sections: readonly Section[], setting: Setting, paper: Paper): Page[] {
+/** `room`: the height that may be used on each page. */
+export function layOut(
+  head: Head,
+  sections: readonly Section[],
+  setting: Setting,
+  paper: Paper,
+  room: number = pageRoom(paper),
+): Page[] {
   const pages: Part[][] = [[]];
-  const room = pageRoom(paper);
   let used = 0;
 
   function put(paragraph: Paragraph, lines: readonly Line[] = paragraph.lines): void {
@@ -93,6 +99,23 @@ export function layOut(head: Head, sections: readonly Section[], setting: Settin
     used += setting.body * 0.8;
   }
   return pages.map((parts, i) => framed(parts, i + 1, pages.length, head, setting, paper));
+}
+
+/** On no more pages, but each about as full as the others, so that the last one does not stand nearly empty. */
+export function layOutEvenly(
+  head: Head,
+  sections: readonly Section[],
+  setting: Setting,
+  paper: Paper,
+): Page[] {
+  let pages = layOut(head, sections, setting, paper);
+  const least = pageRoom(paper) / 2;
+  for (let room = pageRoom(paper) - setting.body; pages.length > 1 && room > least; room -= setting.body) {
+    const closer = layOut(head, sections, setting, paper, room);
+    if (closer.length > pages.length) break;
+    pages = closer;
+  }
+  return pages;
 }
 
 /** How many lines go on this page, so that neither page has fewer than two of a broken paragraph. */
