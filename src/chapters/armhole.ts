@@ -52,12 +52,13 @@ export function armholeChanged(book: Ledger, beside: ArmholeBeside) {
     gauge,
     edge: SEAM_STITCHES,
     printed,
+    ownSleeve: beside.upperArm !== undefined,
     neckKnown: neck !== undefined,
     neckTold: beside.neckTold ?? false,
     oddFront: oddBody(book),
     kept: beside.kept ?? rows(0),
   };
-  return { change: changed(ask, wanted, neck ?? cm(0)), plan };
+  return { change: changeDepth(ask, wanted, neck ?? cm(0)), plan };
 }
 
 /** The top of a dropped sleeve as wide as its armhole; undefined where none is dropped or known. */
@@ -65,16 +66,6 @@ export function droppedTop(book: Ledger, { top }: { readonly top?: ArmholeBeside
   const change = armholeChanged(book, top === undefined ? {} : { sleeve: top })?.change;
   if (change?.kind !== 'depth changed' || change.top.construction !== 'drop shoulder') return undefined;
   return change.top.shoulder.after;
-}
-
-/** Where the usual shape does not fit the pattern's own depth, the new depth stands by itself. */
-function changed(ask: SetInAsk | DropAsk, to: Cm, neck: Cm) {
-  const found = changeDepth(ask, to, neck);
-  if (found.kind !== 'cannot') return found;
-  if (ask.construction === 'drop shoulder')
-    return changeDepth({ ...ask, shoulder: { ...ask.shoulder, depth: to } }, to, neck);
-  const there = { ...ask, front: { ...ask.front, depth: to }, back: { ...ask.back, depth: to } };
-  return changeDepth(there, to, neck);
 }
 
 /** Front and back alike, shaped in the usual way from the pattern's counts. */

@@ -14,10 +14,15 @@ import type { Gauge } from './gauge.ts';
 import { type Cm, type Rows, rows, stitches } from './units.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
-/** Before and after the change. */
+/** Before and after the change; `before` is null where the pattern's own depth cannot be shaped in the usual way. */
 export interface Moved<T> {
-  readonly before: T;
+  readonly before: T | null;
   readonly after: T;
+}
+
+export interface MovedRows {
+  readonly before: Rows;
+  readonly after: Rows;
 }
 
 export interface SetInAsk {
@@ -42,10 +47,12 @@ export interface DepthChange {
         readonly cap: Moved<Cap>;
       }
     | { readonly construction: 'drop shoulder'; readonly shoulder: Moved<DropShoulder> };
+  /** Of the armhole. */
+  readonly rows: MovedRows;
   /** Rows by which shoulders and front neck come later; negative where they come earlier. */
   readonly later: number;
   /** Rows above the underarm after which the front neck begins. */
-  readonly neckBegins: Moved<Rows>;
+  readonly neckBegins: MovedRows;
   readonly workings: readonly WorkingLine[];
 }
 
@@ -61,8 +68,8 @@ export type CannotChangeDepth =
 export function changeDepth(ask: SetInAsk | DropAsk, to: Cm, neckDepth: Cm): DepthChange | CannotChangeDepth {
   const top = ask.construction === 'set-in' ? setIn(ask, to) : dropped(ask, to);
   if ('kind' in top) return top;
-  const moved = top.construction === 'set-in' ? bothRows(top.front) : bothRows(top.shoulder);
   const gauge = ask.construction === 'set-in' ? ask.front.gauge : ask.shoulder.body;
+  const { moved, lines } = bothRows(ask, top, gauge);
   const begins = neckBegins(moved, neckDepth, gauge);
   if (begins.after.result.value < 0)
     return {
@@ -80,24 +87,25 @@ export function changeDepth(ask: SetInAsk | DropAsk, to: Cm, neckDepth: Cm): Dep
   return {
     kind: 'depth changed',
     top,
+    rows: moved,
     later: later.result.value,
     neckBegins: { before: rows(begins.before.result.value), after: rows(begins.after.result.value) },
-    workings: [...workingsOf(top), later, begins.neck, begins.before, begins.after],
+    workings: [...workingsOf(top), ...lines, later, begins.neck, begins.before, begins.after],
   };
 }
 
 type Top = DepthChange['top'];
 
 function setIn(ask: SetInAsk, to: Cm): Top | CannotChangeDepth {
-  const before = sewn(ask);
-  if ('kind' in before) return before;
+  const found = sewn(ask);
+  const before = 'kind' in found ? null : found;
   const after = sewn({ ...ask, front: { ...ask.front, depth: to }, back: { ...ask.back, depth: to } });
   if ('kind' in after) return after;
   return {
     construction: 'set-in',
-    front: { before: before.front, after: after.front },
-    back: { before: before.back, after: after.back },
-    cap: { before: before.cap, after: after.cap },
+    front: { before: before?.front ?? null, after: after.front },
+    back: { before: before?.back ?? null, after: after.back },
+    cap: { before: before?.cap ?? null, after: after.cap },
   };
 }
 
@@ -124,19 +132,36 @@ function sewn(ask: SetInAsk): Sewn | CannotChangeDepth {
 }
 
 function dropped(ask: DropAsk, to: Cm): Top | CannotChangeDepth {
-  const before = dropShoulder(ask.shoulder);
-  if (before.kind !== 'drop shoulder') return { kind: 'cannot', part: 'sleeve top', because: before };
+  const found = dropShoulder(ask.shoulder);
+  const before = found.kind === 'drop shoulder' ? found : null;
   const after = dropShoulder({ ...ask.shoulder, depth: to });
   if (after.kind !== 'drop shoulder') return { kind: 'cannot', part: 'sleeve top', because: after };
   return { construction: 'drop shoulder', shoulder: { before, after } };
 }
 
-function bothRows({ before, after }: Moved<Armhole> | Moved<DropShoulder>): Moved<Rows> {
+/** Where the pattern's own shape is not known, its rows follow from its depth. */
+function bothRows(
+  ask: SetInAsk | DropAsk,
+  top: Top,
+  gauge: Gauge,
+): { moved: MovedRows; lines: readonly WorkingLine[] } {
+  const { before, after } = top.construction === 'set-in' ? top.front : top.shoulder;
   const of = (made: Armhole | DropShoulder) => (made.kind === 'armhole' ? made.rows : made.armholeRows);
-  return { before: of(before), after: of(after) };
+  if (before !== null) return { moved: { before: of(before), after: of(after) }, lines: [] };
+  const depth = ask.construction === 'set-in' ? ask.front.depth : ask.shoulder.depth;
+  const line = workOut(
+    "rows of the pattern's armhole",
+    'a * b',
+    {
+      a: quantity("the pattern's depth", depth, 'cm'),
+      b: quantity('rows', gauge.rows.perCm, 'rows/cm'),
+    },
+    { unit: 'rows', rounding: { to: 'even' } },
+  );
+  return { moved: { before: rows(line.result.value), after: of(after) }, lines: [line] };
 }
 
-function neckBegins(moved: Moved<Rows>, neckDepth: Cm, gauge: Gauge) {
+function neckBegins(moved: MovedRows, neckDepth: Cm, gauge: Gauge) {
   const neck = workOut(
     'rows of the front neck',
     'a * b',
@@ -161,5 +186,5 @@ function workingsOf(top: Top): readonly WorkingLine[] {
     top.construction === 'set-in'
       ? [top.front.before, top.front.after, top.back.before, top.back.after, top.cap.before, top.cap.after]
       : [top.shoulder.before, top.shoulder.after];
-  return parts.flatMap((part) => part.workings);
+  return parts.flatMap((part) => part?.workings ?? []);
 }

@@ -20,6 +20,8 @@ export interface ArmholePlan {
   readonly edge: number;
   /** The pattern's depth. */
   readonly printed: Cm;
+  /** Whether the sleeve's count at the upper arm is another than the pattern's. */
+  readonly ownSleeve: boolean;
   /** Whether the depth of the front neck is known; and whether its shaping is told, from the row in which it begins. */
   readonly neckKnown: boolean;
   readonly neckTold: boolean;
@@ -34,11 +36,7 @@ export function armholePart(found: DepthChange | CannotChangeDepth, plan: Armhol
   const { top } = found;
   const steps =
     top.construction === 'set-in'
-      ? [
-          backStep(found, top.back.after, plan),
-          ...frontSteps(found, top.front.after, plan),
-          capOf(top, plan.gauge),
-        ]
+      ? [backStep(found, top.back.after, plan), ...frontSteps(found, top.front.after, plan), capOf(top, plan)]
       : [straightStep(found, top.shoulder.after, plan), sleeveTop(top.shoulder.after)];
   const deep = top.construction === 'set-in' ? top.back.after.rows : top.shoulder.after.armholeRows;
   return {
@@ -53,9 +51,11 @@ export function armholePart(found: DepthChange | CannotChangeDepth, plan: Armhol
   };
 }
 
-function capOf({ cap, front, back }: SetInTop, gauge: Gauge): Step {
+/** The cap before is the pattern's where its sleeve is. */
+function capOf({ cap, front, back }: SetInTop, { gauge, ownSleeve }: ArmholePlan): Step {
   const armhole = { front: front.after, back: back.after };
-  return capStep(cap.after, shapedCap(cap.after, cap.before, armhole, ratesOf(gauge)));
+  const before = ownSleeve ? null : cap.before;
+  return capStep(cap.after, shapedCap(cap.after, before, armhole, ratesOf(gauge)));
 }
 
 type SetInTop = Extract<DepthChange['top'], { construction: 'set-in' }>;
@@ -86,19 +86,18 @@ function depthLines(found: DepthChange, plan: ArmholePlan): WorkingLine[] {
 
 function partLines({ top }: DepthChange): readonly WorkingLine[] {
   if (top.construction === 'drop shoulder')
-    return [...top.shoulder.before.workings, ...top.shoulder.after.workings];
+    return [...(top.shoulder.before?.workings ?? []), ...top.shoulder.after.workings];
   return [top.front, top.back, top.cap].flatMap(({ before, after }) => [
-    ...before.workings,
+    ...(before?.workings ?? []),
     ...after.workings,
   ]);
 }
 
 function backStep(found: DepthChange, back: Armhole, plan: ArmholePlan): Step {
   const schedule = scheduleOf('both edges', back.bust, back.events, rows(back.rows - plan.kept));
-  const before = found.top.construction === 'set-in' ? found.top.back.before.rows : back.rows;
   return step('back', phrase('where: armhole'), {
     worked: 'flat',
-    pattern: patternOf(before, plan),
+    pattern: patternOf(found.rows.before, plan),
     instead: [say(phrase('do: row 1 is the first bind-off')), shapedEdges(schedule)],
     check: phrase('check: armhole depth', { depth: quantity('depth', back.depth, 'cm') }),
     notes: [...laterNotes(found), phrase('note: shaping is usual')],
@@ -155,7 +154,6 @@ function frontSteps(found: DepthChange, front: Armhole, plan: ArmholePlan): Step
 
 function straightStep(found: DepthChange, shoulder: DropShoulder, plan: ArmholePlan): Step {
   const height = heightLine('height of the armhole', shoulder.armholeRows, plan.gauge);
-  const before = found.top.construction === 'drop shoulder' ? found.top.shoulder.before.armholeRows : rows(0);
   const marked = phrase('do: mark the underarm', {
     rows: quantity('rows of the armhole', shoulder.armholeRows, 'rows'),
     height: height.result,
@@ -163,7 +161,7 @@ function straightStep(found: DepthChange, shoulder: DropShoulder, plan: ArmholeP
   const neck = quantity('rows to the front neck', found.neckBegins.after, 'rows');
   return step('body', phrase('where: straight armhole'), {
     worked: 'flat',
-    pattern: patternOf(before, plan),
+    pattern: patternOf(found.rows.before, plan),
     instead: [
       say(marked),
       ...(plan.neckKnown ? [say(phrase('do: front neck begins above the marker', { rows: neck }))] : []),

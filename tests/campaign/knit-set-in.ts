@@ -173,15 +173,21 @@ function deeper(sweater: Sweater, { armhole: made }: Upper, gauge: Gauge, findin
   }
   findings.meet('deeper armhole: changed');
   const { back, cap: caps } = change.top;
-  findings.same(change.later, back.after.rows - back.before.rows, 'rows later');
+  findings.meet(
+    `deeper armhole: the pattern's ${back.before === null ? 'not in the usual shape' : 'as usual'}`,
+  );
+  findings.same(change.rows.after, back.after.rows, 'rows of the deeper armhole');
+  if (back.before !== null)
+    findings.same(change.rows.before, back.before.rows, "rows of the pattern's armhole");
+  findings.same(change.later, back.after.rows - change.rows.before, 'rows later');
   findings.same(
     change.neckBegins.after - change.neckBegins.before,
     change.later,
     'rows by which the neck begins later',
   );
-  for (const { events, rows, bust, crossBack } of [back.before, back.after])
+  for (const { events, rows, bust, crossBack } of [back.before ?? back.after, back.after])
     findings.same(crossBack, findings.knit(() => knitEdges(bust, events, rows))?.count, 'cross back');
-  for (const one of [caps.before, caps.after])
+  for (const one of [caps.before ?? caps.after, caps.after])
     findings.same(
       one.top,
       findings.knit(() => knitEdges(one.upperArm, one.events, one.rows))?.count,

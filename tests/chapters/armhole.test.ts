@@ -29,6 +29,14 @@ const DROP: Typed = {
 };
 
 describe('armholes of another depth', () => {
+  it('tell the rows of the pattern by its own depth, where its armhole has another shape than the usual one', () => {
+    const plan = planOf('armhole', { ...SET_IN, p_armhole: '12 cm' });
+    expect(textOf(plan)).toContain('its armhole is 12 cm deep; at your gauge that is 36 rows');
+    expect(textOf(plan)).toContain('come 30 rows later than in the pattern');
+    expect(plan.steps.find((s) => s.shaped !== null)?.shaped).toMatchObject({ before: null });
+    expectSound(plan);
+  });
+
   it('ask ten questions either way', () => {
     expect([Object.keys(SET_IN).length, Object.keys(DROP).length]).toEqual([10, 10]);
     expect(planOf('armhole', SET_IN).steps.map((s) => s.piece)).toEqual(['back', 'front', 'sleeve']);
