@@ -4,7 +4,7 @@ import { extname, resolve } from 'node:path';
 import type { Plan } from './fit/plan.ts';
 import type { LengthUnit } from './fit/units.ts';
 import type { StartingFigure } from './present/key.ts';
-import { BLANKS, type Blank, blankSheet, picturesOf, render, sheetOf } from './present/pictures.ts';
+import { BLANKS, type Blank, blankSheet, picturesOf, render } from './present/pictures.ts';
 import type { Job } from './present/render/job.ts';
 import { type Paper, type TypeSize, usualPaper } from './present/sheets/paper.ts';
 import type { Dialect } from './present/terms.ts';
@@ -107,8 +107,8 @@ function pictured(plan: Plan, { dialect }: Printing): Content[] {
 function planned(plan: Plan, print: Print & Pick<KeptFiles, 'from'>, printing: Printing): Content[] {
   const { dialect, date } = printing;
   const from = print.from ?? [];
-  const sheet = sheetOf(plan, { project: '', date, dialect, from, ...printed(print, printing, plan.unit) });
-  return [{ suffix: '', job: { make: 'pdf', sheet } }];
+  const options = { project: '', date, dialect, from, ...printed(print, printing, plan.unit) };
+  return [{ suffix: '', job: { make: 'plan sheet', plan, options } }];
 }
 
 function blankContent(blank: Blank, print: Print, printing: Printing): Content[] {

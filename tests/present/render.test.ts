@@ -4,8 +4,9 @@ import { resolve } from 'node:path';
 import { build } from 'esbuild';
 import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
-import { measuringPicture, render } from '../../src/present/pictures.ts';
+import { measuringPicture, render, sheetOf } from '../../src/present/pictures.ts';
 import { RenderFailed } from '../../src/present/render/render.ts';
+import { samplePlan } from '../../tools/sample-garment.ts';
 
 const { drawing } = measuringPicture('wrist');
 
@@ -24,6 +25,20 @@ describe('the renderer', () => {
     const [light, dark, again] = await Promise.all(jobs);
     expect(Buffer.from(light ?? []).equals(Buffer.from(again ?? []))).toBe(true);
     expect(Buffer.from(light ?? []).equals(Buffer.from(dark ?? []))).toBe(false);
+  });
+
+  it('lays out the sheet of a plan in its own thread, to the same bytes', async () => {
+    const plan = samplePlan();
+    const options = {
+      project: 'Garden',
+      date: '2025-03-01',
+      paper: 'A4',
+      type: 'normal',
+      dialect: 'us',
+    } as const;
+    const there = await render({ make: 'plan sheet', plan, options });
+    const here = await render({ make: 'pdf', sheet: sheetOf(plan, options) });
+    expect(Buffer.from(there).equals(Buffer.from(here))).toBe(true);
   });
 
   it('leaves the program free while it draws', async () => {

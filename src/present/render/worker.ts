@@ -16,6 +16,11 @@ async function bytesOf(job: Job): Promise<Uint8Array> {
       const { pdfOf } = await import('./pdf.ts');
       return pdfOf(job.sheet);
     }
+    case 'plan sheet': {
+      const { pdfOf } = await import('./pdf.ts');
+      const { planSheet } = await import('../sheets/plan-sheet.ts');
+      return pdfOf(planSheet(job.plan, job.options));
+    }
     default:
       return job satisfies never;
   }

@@ -41,7 +41,8 @@ export function sumLines(sum: Sum): SumLines {
         title: 'Stitches over a width',
         about:
           'The nearest count is used; the counts on either side show what a stitch more or less would measure.',
-        lines: countFor('place', cm(50), GAUGE, ANY_COUNT).workings,
+        // A width between two counts, so that both are worked.
+        lines: countFor('place', cm(51), GAUGE, ANY_COUNT).workings,
       };
     case 'waist':
       return {

@@ -12,7 +12,6 @@ import {
   type Picture,
   picturesOf,
   render,
-  sheetOf,
 } from '../../present/pictures.ts';
 import { type Paper, type TypeSize, usualPaper } from '../../present/sheets/paper.ts';
 import type { Dialect } from '../../present/terms.ts';
@@ -120,15 +119,12 @@ async function png({ name, drawing, alternative }: Picture): Promise<PageFile> {
 
 async function planPdf(plan: Plan, { title, dialect, print, now }: PlanDrawing): Promise<PageFile> {
   const options = { project: title, date: dateOf(now), dialect, ...printed(print, plan.unit) };
-  return pdf('plan', sheetOf(plan, options));
+  return { name: 'plan.pdf', data: await render({ make: 'plan sheet', plan, options }), alternative: '' };
 }
 
-function blankPdf(blank: Blank, unit: LengthUnit, print: Printing, now: number): Promise<PageFile> {
-  return pdf(blank, blankSheet(blank, { unit, date: dateOf(now), ...printed(print, unit) }));
-}
-
-async function pdf(name: string, sheet: ReturnType<typeof sheetOf>): Promise<PageFile> {
-  return { name: `${name}.pdf`, data: await render({ make: 'pdf', sheet }), alternative: '' };
+async function blankPdf(blank: Blank, unit: LengthUnit, print: Printing, now: number): Promise<PageFile> {
+  const sheet = blankSheet(blank, { unit, date: dateOf(now), ...printed(print, unit) });
+  return { name: `${blank}.pdf`, data: await render({ make: 'pdf', sheet }), alternative: '' };
 }
 
 function printed({ paper, type }: Printing, unit: LengthUnit): { paper: Paper; type: TypeSize } {
