@@ -139,6 +139,15 @@ export class Interactions {
     for (const interaction of this.byToken.values()) interaction.expiresAt = past;
   }
 
+  /** The time for a first answer is over for all that wait for one. */
+  lapse(): void {
+    for (const [token, timer] of this.waiting) {
+      clearTimeout(timer);
+      const interaction = this.byToken.get(token);
+      if (interaction !== undefined) this.fail(interaction);
+    }
+  }
+
   close(): void {
     for (const timer of this.waiting.values()) clearTimeout(timer);
     this.waiting.clear();

@@ -5,7 +5,6 @@ import { interactionEvent } from './events.ts';
 import { type GivenFile, keptFile, NotPossible, Resolved } from './given.ts';
 import type { Opening } from './interactions.ts';
 import type { JsonObject } from './json.ts';
-import { within } from './later.ts';
 import { type FieldValues, submission } from './modal-input.ts';
 import type { Platform } from './platform.ts';
 import { owners } from './registry.ts';
@@ -138,7 +137,7 @@ export class Person {
     const fits = (message: SeenMessage) => message.isFromApp && isSo(message);
     const there = this.sees(channel).findLast(fits);
     if (there) return there;
-    const { messages, settings } = this.platform;
+    const { messages, patience } = this.platform;
     let stop = () => {};
     const coming = new Promise<SeenMessage>((found) => {
       stop = messages.listen(channel, ({ kind, message }) => {
@@ -148,7 +147,7 @@ export class Person {
       });
     });
     const nothing = () => new NeverAnswered(`${this.account.name} waited in vain for: ${what}.`);
-    return within(coming, settings.patienceMs, nothing).finally(() => stop());
+    return patience.wait(coming, nothing).finally(() => stop());
   }
 
   /** Ephemeral messages are gone from her screen, as after a restart of her client. */
@@ -199,7 +198,7 @@ export class Person {
     if (manner.until === 'acknowledged') return { kind: 'acknowledged', type, interaction };
     const silence = () =>
       new NeverAnswered(`The ${opening.what} was acknowledged with type ${type}, then nothing came.`);
-    const outcome = await within(interaction.outcome.promise, this.platform.settings.patienceMs, silence);
+    const outcome = await this.platform.patience.wait(interaction.outcome.promise, silence);
     return seenOutcome(outcome, interaction);
   }
 

@@ -2,6 +2,7 @@
 import type { Gateway } from './gateway.ts';
 import type { Interactions } from './interactions.ts';
 import type { Messages } from './messages.ts';
+import type { Patience } from './patience.ts';
 import type { Registry } from './registry.ts';
 import type { Settings } from './settings.ts';
 import type { World } from './world.ts';
@@ -11,6 +12,7 @@ export interface Platform {
   readonly world: World;
   readonly messages: Messages;
   readonly interactions: Interactions;
+  readonly patience: Patience;
   readonly registry: Registry;
   readonly gateway: Gateway;
   /** Base addresses, known once the server listens. */

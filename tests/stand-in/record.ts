@@ -1,4 +1,5 @@
 /** Everything the app sent over HTTP, in order, with what became of it. */
+import { EventEmitter } from 'node:events';
 import type { FilePart } from './rules/files.ts';
 import type { Violation } from './rules/spot.ts';
 
@@ -39,6 +40,7 @@ export class RequestRecord {
   readonly violations: Breach[] = [];
   /** Mentions that would have fired, each with its request. */
   readonly mentions: { readonly mention: string; readonly request: RecordedRequest }[] = [];
+  private readonly arrivals = new EventEmitter();
   private readonly routes = new Map<string, RecordedRequest[]>();
 
   add(arrival: Arrival): RecordedRequest {
@@ -52,6 +54,7 @@ export class RequestRecord {
     };
     this.requests.push(request);
     if (request.route) this.of(request.route).push(request);
+    this.arrivals.emit('request');
     return request;
   }
 
@@ -68,6 +71,19 @@ export class RequestRecord {
   /** The requests to one route, such as `PATCH /webhooks/:app/:token/messages/:message`. */
   to(route: string): readonly RecordedRequest[] {
     return this.of(route);
+  }
+
+  /** Resolves when so many more requests have arrived. */
+  further(count: number): Promise<void> {
+    const wanted = this.requests.length + count;
+    return new Promise((arrived) => {
+      const look = () => {
+        if (this.requests.length < wanted) return;
+        this.arrivals.off('request', look);
+        arrived();
+      };
+      this.arrivals.on('request', look);
+    });
   }
 
   private of(route: string): RecordedRequest[] {

@@ -12,6 +12,7 @@ import { Gateway } from './gateway.ts';
 import { HttpSide } from './http.ts';
 import { Interactions } from './interactions.ts';
 import { Messages } from './messages.ts';
+import { Patience } from './patience.ts';
 import { Person } from './person.ts';
 import type { Platform } from './platform.ts';
 import { RequestRecord } from './record.ts';
@@ -42,6 +43,7 @@ export class StandIn {
   readonly registry = new Registry();
   /** A server with the app in it and a channel 'general', there from the start. */
   readonly guild: Guild;
+  private readonly patience: Patience;
   private readonly server: Server;
   private readonly http: HttpSide;
   private readonly platform: Platform;
@@ -51,13 +53,14 @@ export class StandIn {
     this.server = server;
     this.gateway = new Gateway(server, settings, world, faults);
     this.interactions = new Interactions(settings);
-    const { gateway, interactions } = this;
+    this.patience = new Patience(settings.patienceMs);
+    const { gateway, interactions, patience } = this;
     const messages = new Messages((change) => {
       const event = messageEvent(this.platform, change);
       if (event) gateway.dispatch(event);
     });
     const address = { http: '', gateway: '' };
-    this.platform = { settings, world, messages, interactions, registry, gateway, address };
+    this.platform = { settings, world, messages, interactions, patience, registry, gateway, address };
     const routes = [callbackRoutes, webhookRoutes, channelRoutes, applicationRoutes].flatMap((make) =>
       make(this.platform),
     );
@@ -96,6 +99,12 @@ export class StandIn {
     this.platform.address.http = `http://127.0.0.1:${port}`;
     this.platform.address.gateway = `ws://127.0.0.1:${port}`;
     this.gateway.listensAt(this.platform.address.gateway);
+  }
+
+  /** The app is gone for good: nobody waits for what it may have been about to answer. */
+  giveUp(): void {
+    this.interactions.lapse();
+    this.patience.giveUp();
   }
 
   async close(): Promise<void> {
