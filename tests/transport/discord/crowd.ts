@@ -7,6 +7,7 @@ import { openKept } from '../../../src/discord.ts';
 import { commandsFor } from '../../../src/transport/discord/commands.ts';
 import { register, restFor } from '../../../src/transport/discord/registering.ts';
 import { InteractionFailed } from '../../stand-in/interactions.ts';
+import { PLATFORM_SETTINGS } from '../../stand-in/settings.ts';
 import { type StandIn, startStandIn } from '../../stand-in/stand-in.ts';
 import { flows, nothingForbidden, typedBy } from './circle.ts';
 import { Knitter } from './knitter.ts';
@@ -17,6 +18,8 @@ export interface Crowd {
   readonly seed: number;
   /** Between two cuts of the gateway, in milliseconds. */
   readonly cutEvery: number;
+  /** The platform's times are so many times as long: for a machine that has other work to do, or is small. */
+  readonly slowness: number;
 }
 
 export interface Met {
@@ -42,10 +45,14 @@ const ANSWERS: ReadonlyMap<string, string> = new Map([
   ['spacing_plain', '0'],
 ]);
 
-/** All go the whole way, each as fast as she is answered; the times are those of the platform. */
-export async function crowd({ people, seed, cutEvery }: Crowd): Promise<Met> {
+/** All go the whole way, each as fast as she is answered. */
+export async function crowd({ people, seed, cutEvery, slowness }: Crowd): Promise<Met> {
   const data = mkdtempSync(join(tmpdir(), 'easewright-crowd-'));
-  const standIn = await startStandIn({ identify: { maxConcurrency: 1, bucketMs: 0, perDay: 1000 } });
+  const standIn = await startStandIn({
+    identify: { maxConcurrency: 1, bucketMs: 0, perDay: 1000 },
+    acknowledgeWithinMs: PLATFORM_SETTINGS.acknowledgeWithinMs * slowness,
+    patienceMs: PLATFORM_SETTINGS.patienceMs * slowness,
+  });
   await register(restFor(standIn.api, standIn.token), standIn.appId, commandsFor(flows));
   const bot = start('discord', environmentFor(standIn, data));
   await bot.until((out) => letIn(out) === 1);
