@@ -17,11 +17,12 @@ import { type Carried, readId, wordsOf } from './custom-id.ts';
 import { answerForm } from './form.ts';
 import { hostPage, hostSet } from './host-page.ts';
 import { goOn, interviewOf, questionOf, say } from './interviews.ts';
+import { FOLLOW_UPS } from './limits.ts';
 import { mineDone } from './mine.ts';
 import { note } from './page.ts';
 import { viewOf } from './plan-page.ts';
 import { answersPage, surePage } from './screen.ts';
-import { sendToHer, share, shareChoice } from './sharing.ts';
+import { type Sharer, sendToHer, share, shareChoice } from './sharing.ts';
 
 export async function pressed(bot: Bot, i: MessageComponentInteraction): Promise<void> {
   const carried = readId(i.customId);
@@ -145,12 +146,13 @@ function more(
   }
 }
 
-function sharer(i: MessageComponentInteraction) {
+function sharer(i: MessageComponentInteraction): Sharer {
   return {
     id: i.id,
     token: i.token,
     name: i.user.displayName,
     mayAttach: i.appPermissions.has(PermissionFlagsBits.AttachFiles),
+    mayPost: i.authorizingIntegrationOwners.guildId === null ? FOLLOW_UPS : Number.POSITIVE_INFINITY,
   };
 }
 

@@ -7,7 +7,6 @@ import { Aside, type Bot, dialectFor, type Place, type Shown } from './bot.ts';
 import { makeId } from './custom-id.ts';
 import { hostOf, isPublic } from './host.ts';
 import { drawnOf, goOn } from './interviews.ts';
-import { FOLLOW_UPS } from './limits.ts';
 import { factsOf } from './log.ts';
 import { buttons, type Page, page, text } from './page.ts';
 import { fileParts, partFiles, planParts } from './plan-page.ts';
@@ -48,11 +47,19 @@ function mayBePublic({ parts, threads }: Bot, { guild, channel }: Place): boolea
   return isPublic(hostOf(parts.chat, guild), threads.homeOf(channel));
 }
 
+/** A press on the choice: who shares, and what the platform lets us post for it. */
+export interface Sharer extends Deed {
+  readonly name: string;
+  readonly mayAttach: boolean;
+  /** Messages to one press. */
+  readonly mayPost: number;
+}
+
 /** Posts the plan for all to see, and shows her own again. */
 export async function share(
   bot: Bot,
   place: Place,
-  deed: Deed & { readonly name: string; readonly mayAttach: boolean },
+  deed: Sharer,
   session: string,
   what: string,
 ): Promise<Shown> {
@@ -61,13 +68,23 @@ export async function share(
   const shared = what === BODY ? outcome : withoutBody(outcome);
   const head = `${deed.name} shares a plan · ${title}`;
   const pages = await pagesOf(bot, place, shared, { title, head, mayAttach: deed.mayAttach });
-  for (const [n, one] of pages.slice(0, FOLLOW_UPS).entries()) {
+  for (const [n, one] of asManyAsMay(pages, deed).entries()) {
     const posted = await bot.answers.followUp(deed, one, 'by all');
     if (posted.kind === 'taken') continue;
     bot.parts.log.warn('not shared', { deed: deed.id, part: n, ...factsOf(posted.error) });
     throw new Aside(notShared(posted.kind, n));
   }
   return goOn(bot, place, session);
+}
+
+/** The rest of a plan that is longer than may be posted stands in its file. */
+function asManyAsMay(pages: readonly Page[], { mayPost, mayAttach }: Sharer): readonly Page[] {
+  const last = pages[mayPost - 1];
+  if (pages.length <= mayPost || last === undefined) return pages;
+  const rest = mayAttach
+    ? 'Discord takes no more here. The whole plan is in the file plan.txt above.'
+    : 'Discord takes no more here.';
+  return [...pages.slice(0, mayPost - 1), { ...last, parts: [...last.parts, text(`-# ${rest}`)] }];
 }
 
 function notShared(kind: 'gone' | 'refused' | 'unsure', part: number): string {

@@ -1,7 +1,9 @@
 /** Plans: in parts, with pictures, sheet and file, with workings behind a button, shared and sent. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { outcomeText } from '../../../src/present/plan-text.ts';
+import { FOLLOW_UPS } from '../../../src/transport/discord/limits.ts';
 import { runScript } from '../../../src/transport/script/run.ts';
+import { everyWish } from '../../dialogue/every-wish.ts';
 import { WHOLE } from '../../dialogue/whole.ts';
 import { messageOf } from '../../stand-in/answer.ts';
 import type { Person } from '../../stand-in/person.ts';
@@ -61,7 +63,7 @@ const SPACING = [
 
 describe('a plan', () => {
   it('comes with its pictures, each with a text that says the same, its sheet, and a file of the whole text', async () => {
-    await start({ draw: true, patienceMs: 20_000 });
+    await start({ draw: true, patienceMs: 50_000 });
     const shown = await planned('whole', WHOLE);
     const pictures = shown.files.filter(({ name }) => name.endsWith('.png'));
     expect(pictures.map(({ name }) => name)).toContain('schematic-sleeve.png');
@@ -166,6 +168,33 @@ describe('a plan that is shared', () => {
     expect(first && read(first)).toContain('Increase 1 stitch');
   });
 
+  it('that is longer than may be posted by an app of hers alone ends with where the rest is; elsewhere it is whole', async () => {
+    const knitter = {
+      stitches: 22,
+      rows: 30,
+      bust: 96,
+      longer: 0,
+      pattern: 'Pennywhin, in pieces',
+      unit: 'in',
+    } as const;
+    const typed = Object.entries(everyWish(knitter));
+    const choice = await press(anna, await planned('whole', typed), 'Share in this channel');
+    await press(anna, choice, 'Share, without my measurements');
+    const berta = here.standIn.person('Berta');
+    const isWhole = (m: SeenMessage | undefined) => m !== undefined && read(m).includes('Take care:');
+    await expect.poll(() => isWhole(berta.sees().at(-1)), { timeout: 20_000 }).toBe(true);
+    expect(berta.sees().length).toBeGreaterThan(FOLLOW_UPS);
+    anna.account.hasApp = true;
+    const group = here.standIn.world.privateChannel([anna.account, berta.account]);
+    anna.goTo(group);
+    const again = await press(anna, await command(anna, 'fit plan'), 'Share in this channel');
+    await anna.press(again, 'Share, without my measurements');
+    await expect.poll(() => berta.sees(group).length, { timeout: 20_000 }).toBe(FOLLOW_UPS);
+    const last = berta.sees(group).at(-1) as SeenMessage;
+    expect(read(last)).toMatch(/The whole plan is in the file plan\.txt above\.$/);
+    expect(planFile(berta.sees(group)[0] as SeenMessage)).toContain('Take care:');
+  });
+
   it('that may not be posted is told to her, with what a host can do, and is kept', async () => {
     const choice = await press(anna, await planned('spacing', SPACING), 'Share in this channel');
     here.standIn.faults.onRequest(FOLLOW_UP, { kind: 'refusal', refusal: missingPermissions() });
@@ -208,7 +237,7 @@ describe('a plan that is sent to her', () => {
 });
 
 it('how to measure comes with a picture, whose text says the same, and goes with the next question', async () => {
-  await start({ draw: true, patienceMs: 20_000 });
+  await start({ draw: true, patienceMs: 50_000 });
   const asked = await press(anna, await command(anna, 'fit measure', { what: 'Wrist' }), 'Centimetres');
   const wrist = await press(anna, asked, "Women's");
   const how = await press(anna, wrist, 'How do I find it?');
