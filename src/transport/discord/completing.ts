@@ -33,7 +33,7 @@ function nameable(bot: Bot, place: Place, option: string): Nameable[] {
     all.map((one) => ({ value: one.session, names: [wordOpen(one)] }));
   switch (option) {
     case 'wish':
-      return offered(bot, place).map(asWish);
+      return commonFirst(offered(bot, place)).map(asWish);
     case 'chapter':
       return practised(bot, place).map(({ id, title, wish }) => ({ value: id, names: [title, wish] }));
     case 'pattern':
@@ -45,6 +45,11 @@ function nameable(bot: Bot, place: Place, option: string): Nameable[] {
     default:
       return [];
   }
+}
+
+/** No more are shown than fit. */
+function commonFirst(all: readonly Offered[]): Offered[] {
+  return all.toSorted((a, b) => Number(b.common) - Number(a.common));
 }
 
 /** Wishes that are likely meant by words of her own. */

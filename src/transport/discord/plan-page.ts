@@ -69,9 +69,12 @@ function wholeText(outcome: Outcome, { shows }: PlanView, { dialect, answers }: 
     : outcomeText(outcome, { dialect, workings: shows === 'workings' });
 }
 
+/** '1\. Body: From the hem to the waist' and 'Take care:', each a line of its own. */
+const HEADS = /^(?:\d+\\\. .+|[A-Z][a-z ]+:)$/gm;
+
 /** The text in parts, each as it is shown. */
 export function planParts(whole: string): string[] {
-  return inParts(asTyped(whole), MESSAGE_TEXT - ROOM);
+  return inParts(asTyped(whole).replace(HEADS, '**$&**'), MESSAGE_TEXT - ROOM);
 }
 
 export interface PartFiles {

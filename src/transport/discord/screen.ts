@@ -2,7 +2,7 @@
 import type { Button, Progress, Reply } from '../../dialogue/message.ts';
 import { sumQuestion, sumSaid, wordTally } from '../../present/sum-text.ts';
 import { makeId } from './custom-id.ts';
-import { MESSAGE_TEXT } from './limits.ts';
+import { BUTTON_LABEL, MESSAGE_TEXT } from './limits.ts';
 import {
   buttons,
   type Choice,
@@ -27,6 +27,7 @@ export interface Interview {
 type Ask = Extract<Reply, { reply: 'ask' }>;
 type Check = Extract<Reply, { reply: 'check' }>;
 type Review = Extract<Reply, { reply: 'review' }>;
+type Rest = Extract<Reply, { reply: 'rest' }>;
 type SumAsked = Extract<Reply, { reply: 'sum' }>;
 
 /** More choices than this are a list. */
@@ -52,7 +53,7 @@ function screenParts(replies: readonly Reply[], interview: Interview, pictures: 
     case 'review':
       return [...above, ...reviewParts(last, interview, said.length)];
     case 'rest':
-      return [...above, text(asTyped(last.text)), ...restButtons(last.how, interview)];
+      return [...above, ...restParts(last, interview)];
     case 'sum':
       return [...above, ...sumParts(last, interview)];
     case 'tally':
@@ -123,7 +124,8 @@ function askParts(ask: Ask, interview: Interview) {
   const { session, title } = interview;
   const help = (send: string) =>
     ask.help.filter((b) => b.send === send).map((b) => answer(b, ask.question, session));
-  const type: Control = { ...typing(session, ask.question), style: 'first' };
+  const typed = typing(session, ask.question);
+  const type: Control = ask.buttons.length === 0 ? { ...typed, style: 'first' } : typed;
   return [
     text(`-# ${asTyped(title)} · ${wordProgress(ask.progress)}`),
     text(bold(ask.text)),
@@ -162,8 +164,8 @@ function typing(session: string, question: string): Control {
 
 function choices({ buttons: offered, several, question }: Ask, session: string) {
   if (!several && offered.length <= MOST_BUTTONS)
-    return buttons(offered.map((button) => answer(button, question, session)));
-  const options = offered.map(
+    return buttons(keptFirst(offered).map((button) => answer(button, question, session)));
+  const options = keptFirst(offered).map(
     ({ label, send, note }): Choice => ({
       label,
       value: send,
@@ -177,10 +179,24 @@ function choices({ buttons: offered, several, question }: Ask, session: string) 
   });
 }
 
+/** Where a question is asked again, its present answer goes before the others. */
+function keptFirst(offered: readonly Button[]): readonly Button[] {
+  return offered.toSorted((a, b) => Number(b.send === 'keep') - Number(a.send === 'keep'));
+}
+
+/** The label with where it comes from, as far as that fits: the source of a figure stands in the plan too. */
+export function wordLabel({ label, note }: Button): string {
+  const room = BUTTON_LABEL - label.length - ' ()'.length;
+  if (note === undefined || room < 1) return label;
+  const [first = ''] = note.split('. ');
+  return `${label} (${atMost(note.length <= room ? note : first, room)})`;
+}
+
 /** A button that says its words for her. */
-function answer({ label, send, note }: Button, question: string, session: string): Control {
+function answer(button: Button, question: string, session: string): Control {
+  const { send } = button;
   return {
-    label: note === undefined ? label : `${label} (${note})`,
+    label: wordLabel(button),
     id: makeId('answer', session, question, send),
   };
 }
@@ -208,9 +224,9 @@ function moreList(session: string, question: string) {
 function reviewParts({ lines, buttons: offered }: Review, interview: Interview, said: number) {
   const title = `-# ${asTyped(interview.title)} · your answers`;
   const room = MESSAGE_TEXT - said - title.length - 200;
-  const shown = lines.map(({ label, shown: value, assumed }) => ({
+  const shown = lines.map(({ label, shown: value }) => ({
     head: `- ${asTyped(label)}: `,
-    value: `${asTyped(value)}${assumed ? ' (stands in)' : ''}`,
+    value: asTyped(value),
   }));
   const heads = shown.reduce((sum, { head }) => sum + head.length + 1, 0);
   const each = Math.max(20, Math.floor((room - heads) / Math.max(1, shown.length)));
@@ -259,10 +275,15 @@ function changeLists(lines: Review['lines'], { session }: Interview) {
 }
 
 /** Where an interview was laid down. */
-function restButtons(how: 'paused' | 'cancelled', { session }: Interview) {
-  return how === 'paused'
-    ? buttons([{ label: 'Go on', id: makeId('go on', session), style: 'first' }])
-    : buttons([{ label: 'Start over', id: makeId('answer', session, 'cancelled', 'start over') }]);
+function restParts({ how, text: said }: Rest, { session }: Interview) {
+  if (how === 'cancelled') {
+    const over = makeId('answer', session, 'cancelled', 'start over');
+    return [text(asTyped(said)), ...buttons([{ label: 'Start over', id: over }])];
+  }
+  return [
+    text(`${asTyped(said)}\n-# When this message is out of sight: /fit go-on`),
+    ...buttons([{ label: 'Go on', id: makeId('go on', session), style: 'first' }]),
+  ];
 }
 
 export function wordProgress({ number, toGo }: Progress, what = 'question'): string {

@@ -1,7 +1,8 @@
 /** Where she says what she would like to do: by a number, by a name, or in words of her own. */
 import { findWish } from '../../dialogue/wish.ts';
-import { WISH_GROUPS, type WishGroup } from '../../flow/schema.ts';
+import { WISH_GROUPS } from '../../flow/schema.ts';
 import type { Desk, Offered, OpenInterview } from '../contract.ts';
+import { WISH_TITLES } from '../wish-titles.ts';
 import type { Person } from './conversation.ts';
 import { paragraph } from './render.ts';
 import { LEAVE } from './screen.ts';
@@ -25,13 +26,6 @@ export interface List {
   readonly title: string;
   readonly entries: readonly Entry[];
 }
-
-const GROUPS: Readonly<Record<WishGroup, string>> = {
-  check: 'Is it right? Gauge, size, ease, and what the pattern says',
-  body: 'The body: measures, length, waist, hem and bust',
-  tops: 'Sleeves, armholes, neck, shoulders and yokes',
-  sums: 'One sum: stitches, rows, buttons, bands and yarn',
-};
 
 /** What she wants to do; undefined where she leaves. */
 export async function chosen(desk: Desk, owner: string, person: Person): Promise<Deed | undefined> {
@@ -60,7 +54,7 @@ function firstList(desk: Desk, owner: string): List {
   const back: Entry = { label: 'Back to the beginning', names: ['back'], leads: first };
   const groups = WISH_GROUPS.flatMap((group): Entry[] => {
     const entries = flows.filter((flow) => flow.group === group && !flow.common).map(toBegin);
-    const title = GROUPS[group];
+    const title = WISH_TITLES[group];
     return entries.length === 0
       ? []
       : [{ label: `${title} …`, names: [title], leads: { title, entries: [...entries, back] } }];

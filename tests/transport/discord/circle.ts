@@ -108,9 +108,13 @@ const DIFFERS = new Set([
   'ApplicationCommandUpdateRequest/default_member_permissions must be integer,null',
 ]);
 
-/** The text as she reads it: marks of escape are not shown. */
+/** The text as she reads it: marks of escape and of bold are not shown. */
 export function read(message: SeenMessage): string {
-  return message.text.replace(/\\([^0-9A-Za-z\s])/g, '$1');
+  return unmarked(message.text);
+}
+
+export function unmarked(text: string): string {
+  return text.replace(/(?<!\\)\*\*/g, '').replace(/\\([^0-9A-Za-z\s])/g, '$1');
 }
 
 /** Types an answer in the form and sends it off. */

@@ -110,7 +110,7 @@ describe('/fit start', () => {
     const begun = await pick(
       anna,
       menu,
-      'Begin something new',
+      'What is wished most often',
       'My sleeves are too tight, too loose, too long or too short',
     );
     await press(anna, begun, 'Inches');

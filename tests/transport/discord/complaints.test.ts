@@ -289,7 +289,7 @@ describe('an interview', () => {
   it('lets a wrong answer be corrected at any time: the one before, or any by its name', async () => {
     const message = await atGauge();
     const back = await press(anna, message, 'Back');
-    expect(back.buttons.map(({ label }) => label)).toContain('Keep: From the cuff, flat');
+    expect(back.buttons[0]?.label).toBe('Keep: From the cuff, flat');
     const answers = await pick(anna, back, 'More', 'Show or change my answers');
     expect(questionOf(await pick(anna, answers, 'Change an answer', 'Unit'))).toBe('unit');
   });

@@ -92,8 +92,8 @@ describe('chapters', () => {
     await chapters(shown, ['Measure the body', 'Re-space a sleeve']);
     const menu = await command(anna, 'fit start');
     expect(menu.selects.flatMap(({ options }) => options.map(({ value }) => value))).toEqual([
-      'body',
       'sleeve',
+      'body',
     ]);
     expect(await anna.autocomplete('fit start', { wish: 'whole' }, 'wish')).toEqual([]);
     const exercises = await command(anna, 'fit practise');

@@ -104,7 +104,7 @@ export class Knitter {
       this.message = shown;
       return;
     }
-    if (read(shown).startsWith('**What would you like to do?**')) {
+    if (read(shown).startsWith('What would you like to do?')) {
       // The menu: the bot ended before it knew what she would answer here. The buttons above still do.
       this.byForm = true;
       return;

@@ -7,13 +7,12 @@ import { standing } from '../../../src/dialogue/standing.ts';
 import { turn } from '../../../src/dialogue/turn.ts';
 import type { CompiledFlow } from '../../../src/flow/compile.ts';
 import { answerForm } from '../../../src/transport/discord/form.ts';
-import { type Page, payload } from '../../../src/transport/discord/page.ts';
 import { FIRST_VIEW, type PlanPaper, planPage, planParts } from '../../../src/transport/discord/plan-page.ts';
-import { answersPage, questionShown, screenPage } from '../../../src/transport/discord/screen.ts';
-import { message } from '../../stand-in/rules/messages.ts';
+import { answersPage, questionShown, screenPage, wordLabel } from '../../../src/transport/discord/screen.ts';
 import { modal } from '../../stand-in/rules/modals.ts';
-import { inspect, type Violation } from '../../stand-in/rules/spot.ts';
+import { inspect } from '../../stand-in/rules/spot.ts';
 import { flows } from './circle.ts';
+import { platformFaults } from './platform-faults.ts';
 
 const SESSION = 'A'.repeat(22);
 const PAPER: PlanPaper = {
@@ -22,25 +21,6 @@ const PAPER: PlanPaper = {
   answers: () => [{ question: 'bust', label: 'Bust or chest', shown: '96.5 cm', assumed: false }],
   ways: { share: true, send: true },
 };
-
-/** What the platform would say of it as a new message. */
-function faults(page: Page): Violation[] {
-  const { body, files } = payload(page);
-  const sent = files.map((file, n) => ({
-    key: `${n}`,
-    name: file.name,
-    contentType: 'text/plain',
-    bytes: Buffer.from(file.data as string),
-  }));
-  const setting = {
-    way: 'reply',
-    sent,
-    standing: undefined,
-    before: new Map(),
-    silenceDemanded: true,
-  } as const;
-  return inspect(JSON.parse(JSON.stringify(body)), message(setting));
-}
 
 const interview = ({ file }: CompiledFlow) => ({ session: SESSION, title: file.title, typing: true });
 
@@ -70,7 +50,7 @@ describe.each([...flows].map(([id, flow]) => [id, flow] as const))('the flow %s'
 
   it('has no screen that the platform refuses, and each says what typed words would answer', () => {
     for (const { replies, session } of screens) {
-      expect(faults(screenPage(replies, interview(flow)))).toEqual([]);
+      expect(platformFaults(screenPage(replies, interview(flow)))).toEqual([]);
       const now = standing(flow, session);
       expect(questionShown(replies)).toBe(now.at === 'question' ? now.stop.id : now.at);
     }
@@ -81,7 +61,7 @@ describe.each([...flows].map(([id, flow]) => [id, flow] as const))('the flow %s'
     for (const { session } of screens) {
       for (const text of ['why', 'how', 'help', 'review', 'x'.repeat(300), '*'.repeat(2000)]) {
         const { replies } = turn(flow, session, { text }, 0);
-        expect(faults(screenPage(replies, interview(flow)))).toEqual([]);
+        expect(platformFaults(screenPage(replies, interview(flow)))).toEqual([]);
       }
     }
   });
@@ -118,9 +98,28 @@ describe.each([...flows].map(([id, flow]) => [id, flow] as const))('the flow %s'
     for (const shows of ['plan', 'workings', 'key'] as const) {
       for (let part = 1; part <= 40; part += 1) {
         const view = { ...FIRST_VIEW, part, shows };
-        expect(faults(planPage(outcome, view, 'Noted: 16 cm', interview(flow), PAPER))).toEqual([]);
+        expect(platformFaults(planPage(outcome, view, 'Noted: 16 cm', interview(flow), PAPER))).toEqual([]);
       }
     }
+  });
+});
+
+describe('a button', () => {
+  it.each([
+    [{ label: '6 in', send: '6 in' }, '6 in'],
+    [{ label: '6 in', send: '6 in', note: 'a common depth' }, '6 in (a common depth)'],
+    [
+      {
+        label: '6 in',
+        send: '6 in',
+        note: `a table's figure. ${'A survey of a great many people '.repeat(3)}`,
+      },
+      "6 in (a table's figure)",
+    ],
+    [{ label: 'x'.repeat(70), send: 'x', note: 'y'.repeat(20) }, `${'x'.repeat(70)} (${'y'.repeat(6)}…)`],
+    [{ label: 'x'.repeat(90), send: 'x', note: 'y' }, 'x'.repeat(90)],
+  ])('tells where its answer comes from, as far as there is room: %j', (button, label) => {
+    expect(wordLabel(button)).toBe(label);
   });
 });
 
@@ -136,13 +135,13 @@ describe('a review', () => {
       }),
     );
     const page = answersPage(lines, { session: SESSION, title: 'The whole way', typing: false });
-    expect(faults(page)).toEqual([]);
+    expect(platformFaults(page)).toEqual([]);
     const texts = page.parts.flatMap((part) => ('content' in part ? [part.content] : []));
     for (const { label } of lines) expect(texts.join('\n')).toContain(label);
   });
 
   it('of nothing says so', () => {
-    expect(faults(answersPage([], { session: SESSION, title: 'x', typing: false }))).toEqual([]);
+    expect(platformFaults(answersPage([], { session: SESSION, title: 'x', typing: false }))).toEqual([]);
   });
 });
 
@@ -153,6 +152,6 @@ it('the longest plan, with one step longer than a message, is whole when its par
   const plan = [...Array.from({ length: 60 }, (_, n) => step(n)), long].join('\n\n');
   const parts = planParts(plan);
   expect(parts.length).toBeGreaterThan(5);
-  const plain = (text: string) => text.replace(/\\([^0-9A-Za-z\s])/g, '$1').replace(/\s+/g, ' ');
+  const plain = (text: string) => text.replace(/\*\*|\\(?=[^0-9A-Za-z\s])/g, '').replace(/\s+/g, ' ');
   expect(plain(parts.join(' '))).toBe(plain(plan));
 });
