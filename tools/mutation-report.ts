@@ -47,8 +47,8 @@ function keyOf({ location: { start, end }, mutatorName, replacement }: Mutant): 
 /** From what tells least of a mutant to what tells most. */
 const RANK: readonly Mutant['status'][] = [
   'Pending',
-  'Ignored',
   'NoCoverage',
+  'Ignored',
   'Survived',
   'RuntimeError',
   'Timeout',
