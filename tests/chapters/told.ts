@@ -1,4 +1,6 @@
 /** A plan as its bare facts, a line each: what is done where, what is noted beside it, and each sum with its outcome. */
+
+import type { Piece } from '../../src/fit/outline.ts';
 import type { Cannot, Instruction, Outcome, Phrase, Plan, Step } from '../../src/fit/plan.ts';
 import type { Quantity, WorkingLine } from '../../src/fit/working.ts';
 
@@ -38,13 +40,23 @@ function stepTold({ piece, worked, where, pattern, instead, check, notes, workin
   ];
 }
 
-function planTold({ steps, finished }: Pick<Plan, 'steps' | 'finished'>): string[] {
+/** Row by row from cast-on: `body, round, up: cast-on 0 (220), …`. */
+function pieceTold({ name, worked, direction, levels }: Piece): string {
+  const heights = levels.map((l) => `${l.name} ${l.row} (${l.stitches})`);
+  return `${name}, ${worked}, ${direction}: ${heights.join(', ')}`;
+}
+
+function planTold({ steps, finished, pieces }: Pick<Plan, 'steps' | 'finished' | 'pieces'>): string[] {
   return [
     ...steps.flatMap(stepTold),
     ...finished.flatMap(({ name, pattern, range, hangsOn, workings }) => [
       `finished ${name}: ${number(range.low)} to ${number(range.high)} cm, ` +
         `in the pattern ${pattern === null ? 'not told' : number(pattern)}, hangs on ${hangsOn ?? 'nothing'}`,
       ...sums(workings),
+    ]),
+    ...pieces.flatMap(({ before, after, edge }) => [
+      ...(before === null ? [] : [`piece before: ${pieceTold(before)}`]),
+      `piece: ${pieceTold(after)}, seams ${edge}`,
     ]),
   ];
 }
