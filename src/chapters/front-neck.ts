@@ -60,5 +60,6 @@ export function neckAsked(book: Ledger): NeckAsked | undefined {
     theirs.count === undefined || theirs.depth === undefined
       ? null
       : { width: cm(theirs.count / gauge.stitches.perCm), depth: theirs.depth };
-  return { ask: { stitches: across, width, depth, gauge }, pattern };
+  const shape = takeChoice(book, 'neck_shape') === 'v' ? 'V' : 'round';
+  return { ask: { stitches: across, width, depth, gauge, shape }, pattern };
 }

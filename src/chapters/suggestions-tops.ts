@@ -9,6 +9,7 @@ import { countOf, lengthOf } from './upper-figures.ts';
 /** `all` are the suggestions of every chapter, among which the stand-ins of other questions are looked up. */
 export const topSuggestions = (all: () => Suggestions): Suggestions => ({
   'shaped neck': fixedChoice('shaped', 'a common way'),
+  'round neck': fixedChoice('round', 'a common way'),
   'neck of the pattern': (sheet) => {
     const book = ledger(sheet, all());
     const count = countOf(book, 'p_neck_stitches', 'back neck');

@@ -1,8 +1,9 @@
 /**
- * A round neck in a flat front or back: the centre bound off in a right-side row, then each side by itself, first in
+ * A neck in a flat front or back. A round one: the centre bound off in a right-side row, then each side by itself, first in
  * steps bound off at the neck edge, then by decreases on right-side rows, then straight to the shoulder.
  * The part that the first row knits first has its neck edge at its left, so its steps lie in even rows; the other
  * part has it at its right, and its steps lie in odd rows. Both decrease in the same rows.
+ * A V begins with no bind-off, or with the one stitch of its point, and decreases at both edges spread over all its rows.
  * Common practice of the trade, from memory, where the knitter says nothing: about a third of the neck is the centre;
  * steps of 3 and 2 where a side loses 8 or more, of 2 where it loses 4 or more.
  */
@@ -22,10 +23,14 @@ export interface NeckAsk {
   /** From the row of the centre bind-off straight up to the shoulder, in an even number of rows. */
   readonly depth: Cm;
   readonly gauge: Gauge;
+  /** Round where nothing is said; a V has neither centre nor steps of its own. */
+  readonly shape?: NeckOutline;
   readonly centre?: Stitches;
   /** Bound off at each neck edge after the centre, two rows apart. */
   readonly steps?: readonly Stitches[];
 }
+
+export type NeckOutline = 'round' | 'V';
 
 export interface NeckSide {
   /** Stitches of this side after the centre has been bound off. */
@@ -109,6 +114,7 @@ function total(steps: readonly Stitches[]): number {
 }
 
 function formOf(ask: NeckAsk, neck: Stitches, height: number): Form {
+  if (ask.shape === 'V') return { centre: stitches(neck % 2), steps: [], rows: rows(height), workings: [] };
   const third = workOut(
     'usual centre of the neck',
     'a / 3',
@@ -155,7 +161,7 @@ function build(ask: NeckAsk, neck: Stitches, form: Form, before: readonly Workin
     to: shoulder,
     perRow: 1,
     room: form.rows - after,
-    pace: 'quick',
+    pace: ask.shape === 'V' ? 'spread' : 'quick',
   });
   const events = together(from, last, spacedAt('right', decreases, after));
   const first = together(from, boundOffAt('left', from, form.steps, 2), spacedAt('left', decreases, after));

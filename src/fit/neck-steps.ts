@@ -30,11 +30,11 @@ export function neckPart(
 ): Part | Impossible {
   const found = neck(ask);
   if (found.kind !== 'neck') return neckOtherwise(found, ask);
-  const before = pattern === null || slope !== null ? null : neck({ ...ask, ...pattern });
+  const before = pattern === null || slope !== null ? null : neck({ ...ask, ...pattern, shape: 'round' });
   const known = before?.kind === 'neck' ? before : null;
   const theirs = pattern === null ? null : stitches(roundHalfUp(pattern.width * ask.gauge.stitches.perCm));
   return {
-    steps: [divided(found, known, pattern, slope, ask.gauge, within), ...sides(found, within)],
+    steps: [divided(found, known, pattern, slope, ask, within), ...sides(found, within)],
     finished: [
       finishedWidth('front neck width', theirs, found.stitches, ask.gauge, 1, 0),
       deepWithSlope(found, pattern, slope, ask.gauge),
@@ -63,15 +63,18 @@ function divided(
   before: Neck | null,
   pattern: PatternNeck,
   slope: NeckSlope | null,
-  gauge: Gauge,
+  { gauge, shape }: NeckAsk,
   within: NeckInArmhole | null,
 ): Step {
   const height = heightLine('depth of the neck', found.rows, gauge);
-  const changes = before === null ? [] : [...changesFrom(before, found), ...bandChange(before, found, gauge)];
+  // How the edge of a V compares with the pattern's hangs on the pattern's own outline, which is not asked for.
+  const band = before === null || shape === 'V' ? [] : bandChange(before, found, gauge);
+  const changes = before === null ? [] : [...changesFrom(before, found), ...band];
   return step('front', phrase('where: front neck'), {
     worked: 'flat',
     pattern: pattern === null ? null : phrase('pattern: front neck', patternGaps(pattern)),
     instead: [
+      ...(shape === 'V' ? [say(phrase('do: neck is a V'))] : []),
       say(
         phrase('do: neck begins before the shoulder', {
           rows: quantity('rows of the neck', found.rows, 'rows'),

@@ -5,7 +5,7 @@ import { type Neck, type NeckAsk, type NeckHindrance, shapeNeck } from './neck-s
 import { type Cm, cm, type Stitches, stitches } from './units.ts';
 import { type QuantityUnit, quantity, type WorkingLine, workOut } from './working.ts';
 
-export type { Neck, NeckAsk, NeckSide } from './neck-shape.ts';
+export type { Neck, NeckAsk, NeckOutline, NeckSide } from './neck-shape.ts';
 
 export type CannotNeck = NeckHindrance & { readonly alternatives: readonly NeckAlternative[] };
 
@@ -31,6 +31,7 @@ function waysOut(ask: NeckAsk, hindrance: NeckHindrance): readonly NeckAlternati
     case 'no shoulders left':
       return offer('a third of the stitches', {
         ...usual(ask),
+        ...(ask.shape === undefined ? {} : { shape: ask.shape }),
         width: cm(ask.stitches / 3 / ask.gauge.stitches.perCm),
       });
     case 'centre of the wrong parity':

@@ -10,6 +10,7 @@ export const TOP_PHRASES = [
   'do: neck begins before the shoulder',
   'do: rows go on from the divided row',
   'do: take up the other side',
+  'do: neck is a V',
   'do: neck edge at the right',
   'do: neck edge at the left',
   'check: length to the shoulder',

@@ -25,7 +25,7 @@ export function wordDivided(
   const middle =
     bindOff === 0
       ? `work ${first} stitches and let them wait, then work the last ${last}.`
-      : `work ${first} stitches, [bind off] the next ${bindOff}, and work the last ${last}.`;
+      : `work ${first} stitches, [bind off] the next ${bindOff === 1 ? 'one' : bindOff}, and work the last ${last}.`;
   const edges =
     atEdges === 0
       ? ''

@@ -50,6 +50,7 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'do: like the back': 'Shape the armhole like that of the back.',
   'do: front neck begins above the underarm': 'The front neck begins {rows} above the first bind-off.',
   'do: front neck begins above the marker': 'The front neck begins {rows} above the markers.',
+  'do: neck is a V': 'The neck is a V. Its decreases are spread from the point to the shoulder.',
   'do: neck edge at the right':
     'The armhole is shaped here too, in the same rows. The right edge, where right-side rows begin, is the neck edge. The left one is the armhole edge.',
   'do: neck edge at the left':

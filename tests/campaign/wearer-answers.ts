@@ -162,6 +162,7 @@ const SAID: Readonly<Record<string, Say>> = {
     draws.one(['three', 'four_even', 'five_even', 'six_even', 'eight_even']),
   ),
   yoke_repeat: ({ draws }) => ({ kind: 'multiple', multiple: draws.one([1, 1, 1, 4, 6]), plus: 0 }),
+  neck_shape: choice(({ draws }) => draws.one(['round', 'round', 'v'])),
   neck_how: choice(() => 'shaped'),
   neck_needle: stitches(({ printed }) => 2 * printed.neck + 2),
   neck_lower: length(({ draws }) => draws.between(0.3, 5)),

@@ -12,6 +12,7 @@ const SHAPED: Typed = {
   p_cross: '72',
   p_neck_stitches: '28',
   p_neck_depth: '8 cm',
+  neck_shape: 'round',
   neck_width: '15 cm',
   neck_depth: '10 cm',
 };
@@ -40,9 +41,47 @@ function shoulders(typed: Typed): number[] {
   return [last, first].map(({ from, events, rows }) => knitEdges(from, events, rows).count);
 }
 
+describe('a V neck', () => {
+  const V: Typed = { ...SHAPED, neck_shape: 'v neck', neck_depth: '20 cm' };
+
+  it('divides at its point and decreases on right-side rows, spread from there to the shoulder', () => {
+    const plan = planOf('front_neck', V);
+    expect(instructed(plan, 'divide')).toEqual([
+      { do: 'divide', first: 36, bindOff: 0, last: 36, atEdges: 0 },
+    ]);
+    const [last] = instructed(plan, 'shape edges').map((i) => i.schedule);
+    // 15 cm are 30 stitches, 15 at each side; 20 cm are 56 rows, of which 54 come after the row back.
+    const rows = last?.events.map(({ row }) => row) ?? [];
+    expect(rows).toHaveLength(15);
+    expect(rows.every((row) => row % 2 === 1)).toBe(true);
+    const apart = rows.slice(1).map((row, i) => row - (rows[i] ?? 0));
+    expect(Math.max(...apart) - Math.min(...apart)).toBeLessThanOrEqual(2);
+    expect(rows.at(-1)).toBeGreaterThan(50);
+    expectSound(plan);
+  });
+
+  it('keeps the shoulders of a round neck of the same width', () => {
+    expect(shoulders(V)).toEqual(shoulders(SHAPED));
+  });
+
+  it('has a stitch at its point where the count across is odd', () => {
+    const plan = planOf('front_neck', { ...V, p_cross: '73' });
+    expect(instructed(plan, 'divide')).toEqual([
+      { do: 'divide', first: 36, bindOff: 1, last: 36, atEdges: 0 },
+    ]);
+    expect(textOf(plan)).toContain('bind off the next one, and work the last 36');
+    expect(shoulders({ ...V, p_cross: '73' })).toEqual([21, 21]);
+    expectSound(plan);
+  });
+
+  it('says nothing of the neckband of a pattern whose outline is not known', () => {
+    expect(textOf(planOf('front_neck', V))).not.toMatch(/neck edge of the front is/);
+  });
+});
+
 describe('a front neck shaped anew', () => {
-  it('asks eight questions, nine in a yoke', () => {
-    expect([Object.keys(SHAPED).length, Object.keys(YOKE).length]).toEqual([8, 9]);
+  it('asks nine questions, nine in a yoke', () => {
+    expect([Object.keys(SHAPED).length, Object.keys(YOKE).length]).toEqual([9, 9]);
     expect(planOf('front_neck', SHAPED).steps).toHaveLength(3);
   });
 

@@ -148,6 +148,7 @@ const UPPER_BODY: readonly Conversation[] = [
       ['p_cross', '72 stitches'],
       ['p_neck_stitches', '28'],
       ['p_neck_depth', '3'],
+      ['neck_shape', 'crew'],
       ['neck_width', 'skip', 'The neck is as wide as in the pattern.'],
       ['neck_depth', '3 1/2"'],
       ['review', 'yes'],
