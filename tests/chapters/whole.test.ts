@@ -35,7 +35,6 @@ const BUST: Typed = {
 const HEM: Typed = { hem_drop: '5 cm', hem_over: 'across the back' };
 const UPPER: Typed = {
   armhole_wanted: '22 cm',
-  neck_shape: 'round',
   neck_width: '18 cm',
   neck_depth: '10 cm',
   shoulder_how: 'short rows',
@@ -275,7 +274,6 @@ describe('changes that meet in the same rows', () => {
     const plan = planOf('whole', {
       ...START,
       wishes: 'front neck, shoulder',
-      neck_shape: 'round',
       neck_width: '18 cm',
       neck_depth: '2.5 cm',
       shoulder_how: 'short rows',
