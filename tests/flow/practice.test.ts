@@ -4,42 +4,15 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { sumsOf } from '../../src/fit/sum.ts';
 import { DIALECTS } from '../../src/fit/terms.ts';
-import { LENGTH_UNITS, type LengthUnit } from '../../src/fit/units.ts';
+import { LENGTH_UNITS } from '../../src/fit/units.ts';
 import type { Calculations } from '../../src/flow/calculations.ts';
-import type { CompiledFlow } from '../../src/flow/compile.ts';
 import { FlowFaults } from '../../src/flow/fault.ts';
 import { loadBook } from '../../src/flow/load.ts';
-import type { Exercise } from '../../src/flow/practice.ts';
 import { loadFlows } from '../../src/library.ts';
 import { outcomeText } from '../../src/present/plan-text.ts';
-import { runScript } from '../../src/transport/script/run.ts';
+import { exercises, practised, workedExercise } from '../exercises.ts';
 
 const flows = [...loadFlows().values()];
-const practised = flows.flatMap((flow) => {
-  const exercise = flow.book.exercises.get(flow.file.id);
-  return exercise === undefined ? [] : [{ flow, exercise }];
-});
-
-/** The outcome of taking every answer of the exercise; a refusal or an open question in its place. */
-function taken(flow: CompiledFlow, exercise: Exercise, unit: LengthUnit) {
-  const answers = [...exercise.answers].filter(([question]) => flow.questions.has(question));
-  const units = flow.questions.has('unit') ? { unit: [unit] } : {};
-  return runScript(flow, {
-    ...units,
-    ...Object.fromEntries(answers.map(([q, typed]) => [q, [typed[unit]]])),
-  });
-}
-
-function planned(flow: CompiledFlow, exercise: Exercise, unit: LengthUnit) {
-  const run = taken(flow, exercise, unit);
-  if (run.result !== 'outcome' || run.outcome.kind !== 'plan')
-    throw new Error(`${flow.file.id} in ${unit}: ${JSON.stringify(run)}`);
-  return run.outcome.plan;
-}
-
-const rows = practised.flatMap(({ flow, exercise }) =>
-  LENGTH_UNITS.map((unit) => [flow.file.id, unit, { flow, exercise }] as const),
-);
 
 describe('an exercise', () => {
   it('is there for every flow but the two that only measure', () => {
@@ -47,10 +20,10 @@ describe('an exercise', () => {
     expect(without.map(({ file }) => file.id).sort()).toEqual(['body', 'measure']);
   });
 
-  it.each(rows)(
+  it.each(exercises)(
     '%s in %s comes to a plan with sums to try: no answer refused, put back, missing or waiting',
-    (_id, unit, { flow, exercise }) => {
-      const plan = planned(flow, exercise, unit);
+    (_id, _unit, worked) => {
+      const { plan } = worked();
       expect(sumsOf(plan).length).toBeGreaterThan(1);
       expect(plan.waiting).toEqual([]);
     },
@@ -68,7 +41,7 @@ describe('an exercise', () => {
   it.each(LENGTH_UNITS)('in checking a copied pattern has one wrong figure, in %s as well', (unit) => {
     const found = practised.find(({ flow }) => flow.file.id === 'checking');
     if (found === undefined) throw new Error('checking is practised');
-    const plan = planned(found.flow, found.exercise, unit);
+    const { plan } = workedExercise(found.flow, found.exercise, unit);
     const contradictions = plan.steps.flatMap((s) => s.instead).filter((i) => i.do === 'note contradiction');
     expect(contradictions).toHaveLength(1);
     const text = outcomeText({ kind: 'plan', plan }, { dialect: 'us', workings: false });

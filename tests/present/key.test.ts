@@ -9,6 +9,7 @@ import { planText } from '../../src/present/plan-text.ts';
 import { formatNumber } from '../../src/present/quantity.ts';
 import { samplePlan } from '../../tools/sample-garment.ts';
 import { cannotOf, planOf, workingsOf } from '../chapters/scripted.ts';
+import { exercises } from '../exercises.ts';
 
 const ANSWERS = [
   { label: 'Bust or chest', shown: '96.5 cm', assumed: false },
@@ -88,6 +89,21 @@ function unsure(sum: string): number {
   return misses.reduce((all, one) => all + one, 0.006);
 }
 
+function expectEveryFigure(plan: Plan): void {
+  const text = planText(plan, { dialect: 'us', workings: false })
+    .replace(/^\d+\. /gm, '')
+    .replace(/\b(?:m1|k2tog)\b/g, '');
+  const known = knownFrom(plan);
+  expect([...numbersIn(text)].filter((n) => !known.has(n))).toEqual([]);
+}
+
+function expectSumsToComeOut(plan: Plan): void {
+  const sums = sumsIn(keyOf(plan));
+  expect(sums.length).toBe(answerKey({ kind: 'plan', plan }, [], 'us').parts.flatMap((p) => p.lines).length);
+  for (const { sum, result } of sums)
+    expect(Math.abs(evaluate(sum, {}) - result), `${sum} = ${result}`).toBeLessThanOrEqual(unsure(sum));
+}
+
 describe('the answer key', () => {
   it('begins with the answers, and marks what stands in for one', () => {
     expect(keyOf(samplePlan())).toContain(
@@ -107,23 +123,22 @@ describe('the answer key', () => {
         expect(parts.slice(0, i).some((p) => p.lines.some((line) => line.number === number))).toBe(true);
   });
 
-  it.each(plans)('has every figure of the plan: %s', (_, plan) => {
-    const text = planText(plan, { dialect: 'us', workings: false })
-      .replace(/^\d+\. /gm, '')
-      .replace(/\b(?:m1|k2tog)\b/g, '');
-    const known = knownFrom(plan);
-    expect([...numbersIn(text)].filter((n) => !known.has(n))).toEqual([]);
-  });
+  it.each(exercises)(
+    'has every figure of the plan, and sums that come out: the exercise %s in %s',
+    (_id, _unit, worked) => {
+      const { plan } = worked();
+      expectEveryFigure(plan);
+      expectSumsToComeOut(plan);
+    },
+  );
 
+  it.each(plans)('has every figure of the plan: %s', (_, plan) => {
+    expectEveryFigure(plan);
+  });
   it.each(plans)(
     'prints sums that come out as it says, worked with the figures that it shows: %s',
     (_, plan) => {
-      const sums = sumsIn(keyOf(plan));
-      expect(sums.length).toBe(
-        answerKey({ kind: 'plan', plan }, [], 'us').parts.flatMap((p) => p.lines).length,
-      );
-      for (const { sum, result } of sums)
-        expect(Math.abs(evaluate(sum, {}) - result), `${sum} = ${result}`).toBeLessThanOrEqual(unsure(sum));
+      expectSumsToComeOut(plan);
     },
   );
 
