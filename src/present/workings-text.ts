@@ -47,10 +47,12 @@ export function wordRounding(rounding: Rounding): string {
       return 'rounded up';
     case 'even':
       return 'to the nearest even number';
-    case 'multiple':
-      return rounding.multiple === 1
-        ? 'to the nearest whole number'
-        : `to the nearest multiple of ${rounding.multiple}${rounding.plus === 0 ? '' : `, plus ${rounding.plus}`}`;
+    case 'multiple': {
+      if (rounding.multiple === 1) return 'to the nearest whole number';
+      // Edge stitches may fill whole repeats: 4 more than a multiple of 4 is a multiple of 4.
+      const plus = rounding.plus % rounding.multiple;
+      return `to the nearest multiple of ${rounding.multiple}${plus === 0 ? '' : `, plus ${plus}`}`;
+    }
     default:
       return rounding satisfies never;
   }

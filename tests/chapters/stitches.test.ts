@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { outcomeText } from '../../src/present/plan-text.ts';
 import { expectSound, flowOf, planOf, textOf } from './scripted.ts';
 
 const typed = (gauge: string, width: string, multiple = '1', edge = '0', unit = 'in') => ({
@@ -56,6 +57,16 @@ describe('stitches for a width in five questions', () => {
     expect(textOf(planOf('stitches', typed('20 sts over 10 cm', '50 cm', '1', '0', 'cm')))).not.toContain(
       'The counts that fit',
     );
+  });
+
+  it('counts edge stitches that fill a repeat among the repeats, in words as in figures', () => {
+    const workings = (edge: string) => {
+      const plan = planOf('stitches', typed('21 sts over 10 cm', '50 cm', '4 + 2', edge, 'cm'));
+      return outcomeText({ kind: 'plan', plan }, { dialect: 'us', workings: true });
+    };
+    // 50 × 2.1 and 2 edge stitches: 107. Repeats of 4 and 2 more, and the 2: 104 or 108.
+    expect(workings('2')).toContain('= 107, to the nearest multiple of 4: 108 stitches');
+    expect(workings('0')).toContain('= 105, to the nearest multiple of 4, plus 2: 106 stitches');
   });
 
   it('takes any count and no edge where these are not known, and says so', () => {

@@ -1,7 +1,7 @@
 /** Text broken into lines of a window's width, between words. */
 
-/** Space before the text of a line, with the mark of a list: '   ', '- ', '12. '. */
-const INDENT = /^ *(?:[-•] +|\d{1,3}\. +)?/;
+/** Space before the text of a line, with the mark of a list: '   ', '- ', '12. ', '(12) '. */
+const INDENT = /^ *(?:[-•] +|\d{1,3}\. +|\(\d{1,3}\) +)?/;
 
 /**
  * Lines of at most `width` columns. A line that is continued is indented to where its text began. Only a word that is

@@ -24,6 +24,7 @@ describe('wrapping', () => {
       ['- every 6th row', '  twice, then', '  every 8th row'],
     ],
     ['a numbered step', '12. every 6th row twice, then', ['12. every 6th', '    row twice,', '    then']],
+    ['a numbered sum', '(7) rows = 20 ÷ 2 pairs', ['(7) rows = 20 ÷', '    2 pairs']],
     ['an indented line', '   You: work 20 rows', ['   You: work 20', '   rows']],
   ])('indents the continued lines of %s to where the text began', (_, text, lines) => {
     expect(wrap(text, 16)).toEqual(lines);
