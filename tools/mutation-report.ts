@@ -2,14 +2,16 @@
  * Writes tools/mutation-report.md from what Stryker measured:
  *   node --import tsx tools/mutation-report.ts reports/mutation.json reports/other.json
  * Several results, with different tests, are taken together: a mutant that any of them killed is killed. Only results of
- * the file as it stands now count.
+ * a file's text as it is at HEAD count, or at the commit that `--at=` names; what changed since then is listed.
  */
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
 import * as z from 'zod';
 import { reasonFor } from './mutation-reasons.ts';
 
 const FOLDER = 'src/fit';
 const REPORT = 'tools/mutation-report.md';
+const AT = process.argv.find((one) => one.startsWith('--at='))?.slice('--at='.length) ?? 'HEAD';
 
 const place = z.object({ line: z.number(), column: z.number() });
 const mutant = z.object({
@@ -44,6 +46,11 @@ function keyOf({ location: { start, end }, mutatorName, replacement }: Mutant): 
   return [start.line, start.column, end.line, end.column, mutatorName, replacement].join(' ');
 }
 
+const now = git('ls-tree', '-r', '--name-only', AT, FOLDER)
+  .split('\n')
+  .filter((name) => name.endsWith('.ts'))
+  .sort();
+
 /** From what tells least of a mutant to what tells most. */
 const RANK: readonly Mutant['status'][] = [
   'Pending',
@@ -72,9 +79,13 @@ function joined(results: readonly Result[]): Map<string, Measured> {
   return files;
 }
 
-/** The file as it stands; undefined where it is gone. */
+function git(...args: readonly string[]): string {
+  return execFileSync('git', args, { encoding: 'utf8', maxBuffer: 2 ** 26 });
+}
+
+/** The file at the commit; undefined where it is not there. */
 function textOf(name: string): string | undefined {
-  return existsSync(name) ? readFileSync(name, 'utf8') : undefined;
+  return now.includes(name) ? git('show', `${AT}:${name}`) : undefined;
 }
 
 /** Killed and timed out are noticed; survived and no coverage are not; ignored is what loads before any test. */
@@ -146,12 +157,14 @@ function versionOf(name: string): string {
     .parse(JSON.parse(readFileSync(`node_modules/${name}/package.json`, 'utf8'))).version;
 }
 
-const results = process.argv.slice(2).map((path) => result.parse(JSON.parse(readFileSync(path, 'utf8'))));
+const since = git('diff', '--name-only', AT, 'HEAD', '--', FOLDER)
+  .split('\n')
+  .filter((name) => name.endsWith('.ts'));
+const results = process.argv
+  .slice(2)
+  .filter((one) => !one.startsWith('--'))
+  .map((path) => result.parse(JSON.parse(readFileSync(path, 'utf8'))));
 const measured = [...joined(results)].sort(([a], [b]) => a.localeCompare(b));
-const now = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.ts'))
-  .map((name) => `${FOLDER}/${name}`)
-  .sort();
 const unmeasured = now.filter((name) => !measured.some(([other]) => other === name));
 const whole = tallyOf(measured.flatMap(([, { mutants }]) => [...mutants.values()]));
 
@@ -168,7 +181,9 @@ const report = [
   '',
   'Not tried: string literals (they are keys of wordings, held by the types and by the tests of the wordings), and the mutants marked "before tests", which act while a module loads (tables, mostly).',
   '',
-  `Files measured: ${measured.length} of ${now.length}. Not measured: ${listed(unmeasured)}.`,
+  `Files measured: ${measured.length} of ${now.length}. No result (mostly files of types and names, which have nothing to mutate): ${listed(unmeasured)}.`,
+  '',
+  `Measured at commit ${git('log', '-1', '--format=%h (%s)', AT).trim()}. Changed since then: ${listed(since)}.`,
   '',
   '| file | killed | timed out | survived | no coverage | before tests | score |',
   '| --- | ---: | ---: | ---: | ---: | ---: | ---: |',
