@@ -5,6 +5,7 @@ import { takeUp } from './dialogue/show.ts';
 import { screenOf, standing } from './dialogue/standing.ts';
 import { turn } from './dialogue/turn.ts';
 import { earlierFor } from './earlier.ts';
+import type { Dialect } from './fit/terms.ts';
 import type { LengthUnit } from './fit/units.ts';
 import { valueGiven } from './flow/answer.ts';
 import type { CompiledFlow, Flows } from './flow/compile.ts';
@@ -21,16 +22,19 @@ export interface DeskParts {
   readonly newId: () => string;
   /** The unit for those who have chosen none; null: they are asked. */
   readonly unit: LengthUnit | null;
+  /** The terms for those who have chosen none. */
+  readonly terms: Dialect;
 }
 
 /** Its verbs throw DeskRefused where they did nothing. */
-export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk {
+export function openDesk({ flows, store, clock, newId, unit, terms }: DeskParts): Desk {
   function flowOf(id: string): CompiledFlow {
     const flow = flows.get(id);
     if (flow === undefined) throw new DeskRefused('no such flow');
     return flow;
   }
 
+  const termsOf = (owner: string, usual = terms): Dialect => store.preferencesOf(owner).terms ?? usual;
   const measurements = new Map(
     [...flows.values()].flatMap(({ questions }) =>
       [...questions].flatMap(([id, { measurement }]) =>
@@ -40,16 +44,17 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
   );
   const measuredOf = (owner: string) => store.measuredOf(owner, measurements);
 
-  function sessionOf(owner: string, id: string): Session {
+  function sessionOf(owner: string, id: string, usual?: Dialect): Session {
     const session = store.load(id);
     if (session === undefined) throw new DeskRefused('no such interview');
     if (session.owner !== owner) throw new DeskRefused('of another owner');
-    return withEarlier(session);
+    return known(session, usual);
   }
 
-  /** With what the owner has said in her other interviews: of herself and to herself alone, never in practice. */
-  function withEarlier(session: Session): Session {
-    const { id, owner, practice } = session;
+  /** In her terms, with what she has said in her other interviews: of herself and to herself alone, never in practice. */
+  function known(mine: Session, usual?: Dialect): Session {
+    const { id, owner, practice } = mine;
+    const session = { ...mine, terms: termsOf(owner, usual) };
     if (practice === true) return session;
     const others = () =>
       store
@@ -64,6 +69,7 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
     id: string,
     given: Readonly<Record<string, string>>,
     practice: Pick<Session, 'practice'>,
+    usual: Dialect | undefined,
   ): ReturnType<Desk['begin']> {
     const flow = flowOf(id);
     const now = clock();
@@ -73,35 +79,39 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
     const { version } = flow.file;
     const session = { id: newId(), owner, flow: id, version, log, place: AT_THE_START, ...practice };
     storing(() => store.create(session, now));
-    return { session: session.id, replies: takeUp(flow, withEarlier(session)) };
+    return { session: session.id, replies: takeUp(flow, known(session, usual)) };
   }
 
   return {
-    flows: () => [...flows.values()].map(offered),
+    flows: (owner, usual = terms) => {
+      const said = owner === undefined ? usual : termsOf(owner, usual);
+      return [...flows.values()].map((flow) => offered(flow, said));
+    },
 
-    open: (owner) =>
+    open: (owner, usual) =>
       store.openOf(owner).flatMap(({ session, lastAt }) => {
         const flow = flows.get(session.flow);
         if (flow === undefined) return [];
         const answered = Object.keys(answersOf(session.log)).length;
         const practice = session.practice === true;
-        return [{ session: session.id, flow: offered(flow), lastAt, answered, practice }];
+        const said = offered(flow, termsOf(owner, usual));
+        return [{ session: session.id, flow: said, lastAt, answered, practice }];
       }),
 
-    begin: (owner, flow, given = {}) => begun(owner, flow, given, {}),
+    begin: (owner, flow, given = {}, usual) => begun(owner, flow, given, {}, usual),
 
-    practise: (owner, flow, given = {}) => {
+    practise: (owner, flow, given = {}, usual) => {
       if (!flowOf(flow).book.exercises.has(flow)) throw new DeskRefused('no such flow');
-      return begun(owner, flow, given, { practice: true });
+      return begun(owner, flow, given, { practice: true }, usual);
     },
 
-    resume: (owner, id) => {
-      const session = sessionOf(owner, id);
+    resume: (owner, id, usual) => {
+      const session = sessionOf(owner, id, usual);
       return takeUp(flowOf(session.flow), session);
     },
 
-    say: (owner, id, message) => {
-      let session = sessionOf(owner, id);
+    say: (owner, id, message, usual) => {
+      let session = sessionOf(owner, id, usual);
       const flow = flowOf(session.flow);
       // What is said answers the question that stands now. Where another message comes first, the turn is taken again
       // from there, and finds that the question was answered already.
@@ -109,7 +119,7 @@ export function openDesk({ flows, store, clock, newId, unit }: DeskParts): Desk 
       for (;;) {
         const next = turn(flow, session, said, clock());
         if (kept(store, session, next)) return next.replies;
-        session = sessionOf(owner, id);
+        session = sessionOf(owner, id, usual);
       }
     },
   };
@@ -123,7 +133,9 @@ function once<T>(work: () => T): () => T {
   };
 }
 
-function offered({ book, file: { id, title, wish, hear: said, group, common } }: CompiledFlow): Offered {
+function offered(flow: CompiledFlow, terms: Dialect): Offered {
+  const { book, file } = flow.inTerms(terms);
+  const { id, title, wish, hear: said, group, common } = file;
   return { id, title, wish, hear: said, group, common, exercise: book.exercises.has(id) };
 }
 
@@ -143,7 +155,7 @@ function kept(store: Store, before: Session, { session, added }: ReturnType<type
   try {
     storing(() => {
       // First: where it fails nothing of the turn is kept, and where only the append fails no answer is lost by it.
-      keepUnit(store, session.owner, added);
+      keepReading(store, before, session, added);
       store.append(session.id, before.log.length, added, session.place);
     });
     return true;
@@ -153,11 +165,15 @@ function kept(store: Store, before: Session, { session, added }: ReturnType<type
   }
 }
 
-function keepUnit(store: Store, owner: string, added: readonly LogLine[]): void {
-  const unit = valueGiven(answersOf(added), 'unit', 'choice')?.choice;
+/** The unit and the terms in which she chose to read. */
+function keepReading(store: Store, before: Session, after: Session, added: readonly LogLine[]): void {
+  const { owner } = before;
   const preferences = store.preferencesOf(owner);
-  if ((unit === 'cm' || unit === 'in') && unit !== preferences.unit)
-    store.prefer(owner, { ...preferences, unit });
+  const said = valueGiven(answersOf(added), 'unit', 'choice')?.choice;
+  const unit = said === 'cm' || said === 'in' ? said : preferences.unit;
+  const terms = after.terms === before.terms ? preferences.terms : (after.terms ?? null);
+  if (unit !== preferences.unit || terms !== preferences.terms)
+    store.prefer(owner, { ...preferences, unit, terms });
 }
 
 function storing(work: () => void): void {

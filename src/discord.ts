@@ -116,7 +116,7 @@ export function partsOf(
   // Short enough to be carried by a button beside a question and an answer; nobody guesses 128 bits.
   const newId = () => randomBytes(16).toString('base64url');
   return {
-    desk: openDesk({ flows, store, clock: Date.now, newId, unit }),
+    desk: openDesk({ flows, store, clock: Date.now, newId, unit, terms }),
     flows,
     people: peopleOf(flows, store, chat),
     chat,
@@ -132,12 +132,13 @@ function peopleOf(flows: Flows, store: Store, chat: ChatStore): People {
   return {
     preferencesOf: (owner) => store.preferencesOf(owner),
     prefer: (owner, preferences) => store.prefer(owner, preferences),
-    interview: (owner, id) => {
+    interview: (owner, id, dialect) => {
       const session = store.load(id);
       const flow = session === undefined ? undefined : flows.get(session.flow);
       if (session?.owner !== owner || flow === undefined) return undefined;
-      const title = session.practice === true ? `Practice: ${flow.file.title}` : flow.file.title;
-      return { title, lines: () => reviewLines(flow, session) };
+      const said = flow.inTerms(dialect);
+      const title = session.practice === true ? `Practice: ${said.file.title}` : said.file.title;
+      return { title, lines: () => reviewLines(said, session) };
     },
     exportOf: (owner) => ({ ...store.exportOf(owner), bookmark: chat.bookmarkOf(owner) ?? null }),
     forget: (owner) => store.forget(owner),

@@ -73,8 +73,9 @@ async function runInterview(): Promise<void> {
   const store = openStore(join(config.data, 'easewright.sqlite'));
   const flows = loadFlows();
   const owner = 'terminal';
+  const dialect = () => store.preferencesOf(owner).terms ?? config.terms;
   const printing = () => ({
-    dialect: config.terms,
+    dialect: dialect(),
     paper: config.paper,
     type: config.type,
     date: today(),
@@ -82,8 +83,15 @@ async function runInterview(): Promise<void> {
   });
   try {
     await runTerminal({
-      desk: openDesk({ flows, store, clock: Date.now, newId: randomUUID, unit: config.unit }),
-      wording: wordingIn(config.terms),
+      desk: openDesk({
+        flows,
+        store,
+        clock: Date.now,
+        newId: randomUUID,
+        unit: config.unit,
+        terms: config.terms,
+      }),
+      wording: (...said) => wordingIn(dialect())(...said),
       // npm goes to the folder of the program, and tells from which one it was called.
       drawings: drawingsFor(flows, process.env.INIT_CWD ?? process.cwd(), printing),
       owner,

@@ -15,7 +15,7 @@ function deskOn() {
   let [now, made] = [Date.UTC(2026, 4, 3), 0];
   const clock = () => ++now;
   const newId = () => `s${++made}`;
-  return { store, desk: openDesk({ flows, store, clock, newId, unit: 'cm' }) };
+  return { store, desk: openDesk({ flows, store, clock, newId, unit: 'cm', terms: 'us' }) };
 }
 
 const notesOf = (replies: readonly Reply[]) =>
@@ -91,7 +91,14 @@ describe('practice', () => {
 
   it('is refused for a flow that has no exercise', () => {
     const { store } = deskOn();
-    const desk = openDesk({ flows: wristlet(), store, clock: () => 1, newId: () => 'x', unit: null });
+    const desk = openDesk({
+      flows: wristlet(),
+      store,
+      clock: () => 1,
+      newId: () => 'x',
+      unit: null,
+      terms: 'us',
+    });
     expect(() => desk.practise('ada', 'wristlet')).toThrow('no such flow');
     expect(() => desk.practise('ada', 'nothing')).toThrow('no such flow');
     expect(store.load('x')).toBeUndefined();

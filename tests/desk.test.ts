@@ -28,7 +28,7 @@ function deskOn({ file = newFile(), store = openStore(file, 50), unit = null }: 
     made += 1;
     return `${file} ${made}`;
   };
-  return { file, store, desk: openDesk({ flows: wristlet(), store, clock, newId, unit }) };
+  return { file, store, desk: openDesk({ flows: wristlet(), store, clock, newId, unit, terms: 'us' }) };
 }
 
 /** What a person reads: what was said, and the question she stands at. */
@@ -97,7 +97,14 @@ describe('the desk', () => {
     const { desk, store } = deskOn();
     const { session } = desk.begin('ada', 'wristlet');
     desk.say('ada', session, { text: 'cm' });
-    const none = openDesk({ flows: new Map(), store, clock: () => 0, newId: () => 'x', unit: null });
+    const none = openDesk({
+      flows: new Map(),
+      store,
+      clock: () => 0,
+      newId: () => 'x',
+      unit: null,
+      terms: 'us',
+    });
     expect(none.open('ada')).toEqual([]);
     expect(() => none.resume('ada', session)).toThrow('no such flow');
   });
@@ -239,6 +246,7 @@ describe('measurements of an earlier interview', () => {
       clock: () => day,
       newId: () => `s${made++}`,
       unit: 'cm',
+      terms: 'us',
     });
     const first = desk.begin('ada', 'body').session;
     for (const text of ['women', '38 in']) desk.say('ada', first, { text });

@@ -22,6 +22,7 @@ class Knitter {
     clock: () => this.now,
     newId: () => `${++this.made}`,
     unit: 'cm',
+    terms: 'us',
   });
   private session = '';
   private replies: readonly Reply[] = [];

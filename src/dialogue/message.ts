@@ -1,7 +1,9 @@
 /** What passes between a person and the dialogue. Any transport can render it; nothing here knows of one. */
 import type { Outcome } from '../fit/plan.ts';
 import type { Sum } from '../fit/sum.ts';
+import type { Dialect } from '../fit/terms.ts';
 import type { Tally, Tried } from '../fit/tried.ts';
+import type { Elsewhere } from './session.ts';
 
 /**
  * What a person said. A button is the same as its text, typed; `to` is the question that the button stood under, so that
@@ -34,6 +36,9 @@ export interface ReviewLine {
   /** True where a default stands in for an answer. */
   readonly assumed: boolean;
 }
+
+/** What became of her figure, how the sum is put together, or its whole working. */
+export type SaidOfSum = Tried | { readonly kind: 'hint' | 'worked' };
 
 export type Reply =
   /** A sentence or two. `heard`: what was understood. `refused`: the answer could not be used. */
@@ -70,12 +75,20 @@ export type Reply =
       readonly key?: readonly ReviewLine[];
       readonly buttons: readonly Button[];
     }
-  | { readonly reply: 'rest'; readonly how: 'paused' | 'cancelled'; readonly text: string }
+  /** `elsewhere`: where she wants to go on instead. */
+  | {
+      readonly reply: 'rest';
+      readonly how: 'paused' | 'cancelled';
+      readonly text: string;
+      readonly elsewhere?: Elsewhere;
+    }
   /** A sum of the plan that she works herself. `question` is what her figure answers. */
   | {
       readonly reply: 'sum';
       readonly question: string;
       readonly sum: Sum;
+      /** The terms in which she reads. */
+      readonly terms: Dialect;
       readonly progress: Progress;
       readonly example: string;
       readonly help: readonly Button[];
@@ -84,7 +97,8 @@ export type Reply =
   | {
       readonly reply: 'sum said';
       readonly sum: Sum;
-      readonly said: Tried | { readonly kind: 'hint' | 'worked' };
+      readonly said: SaidOfSum;
+      readonly terms: Dialect;
     }
   /** How it went with the sums, when they are at their end. */
   | { readonly reply: 'tally'; readonly tally: Tally; readonly buttons: readonly Button[] };

@@ -1,4 +1,5 @@
 /** What may be said instead of an answer, carried out: going back, explaining, changing, leaving out, resting. */
+import type { Dialect } from '../fit/terms.ts';
 import type { LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { Stop } from '../flow/compile.ts';
@@ -24,7 +25,7 @@ import { askedStops, standing } from './standing.ts';
 import { take } from './take.ts';
 
 const HELP =
-  'Type an answer, or one of these: back, why, how, lesson, I don\'t know, skip, review, change (and what, such as "change bust"), inches, centimetres, pause, start over, cancel.';
+  'Type an answer, or one of these: back, why, how, lesson, I don\'t know, skip, review, change (and what, such as "change bust"), inches, centimetres, UK terms, US terms, another chapter, pause, start over, cancel.';
 
 export function obey(scene: Scene, command: Command): Turn {
   const { session, flow, now } = scene;
@@ -60,6 +61,8 @@ export function obey(scene: Scene, command: Command): Turn {
       return review(scene);
     case 'units':
       return units(scene, command.unit);
+    case 'terms':
+      return terms(scene, command.terms);
     case 'change':
       return change(scene, command.what);
     case 'help':
@@ -204,4 +207,16 @@ function units(scene: Scene, unit: LengthUnit | undefined): Turn {
     unit === 'cm' ? 'From here on in centimetres.' : 'From here on in inches.',
     { place: { pending: null } },
   );
+}
+
+const IN_TERMS: Readonly<Record<Dialect, string>> = {
+  us: 'From here on in US terms, such as gauge and bind off.',
+  uk: 'From here on in UK terms, such as tension and cast off.',
+};
+
+/** Says everything in these terms from here on; both are understood in any answer. */
+function terms(scene: Scene, dialect: Dialect | undefined): Turn {
+  if (dialect === undefined) return again(scene, [note('Say "UK terms" or "US terms".')]);
+  const session = { ...at(scene.session, { pending: null }), terms: dialect };
+  return done(scene.flow, session, [], [note(IN_TERMS[dialect])]);
 }

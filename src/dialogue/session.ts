@@ -1,5 +1,6 @@
 /** An interview as it is stored: its flow and its log. Where it stands is what replaying the log gives. */
 import type { Mistake } from '../fit/mistake.ts';
+import type { Dialect } from '../fit/terms.ts';
 import type { Cm } from '../fit/units.ts';
 import type { Measurement } from '../fit/words.ts';
 import type { Answer, Answers, Typed } from '../flow/answer.ts';
@@ -59,6 +60,13 @@ export interface Place {
   /** Set when she has read the review and asked for the plan. */
   readonly confirmed: boolean;
   readonly rest: 'none' | 'paused' | 'cancelled';
+  /** Another chapter that is offered to her, until she says yes or no or anything else. */
+  readonly elsewhere?: Elsewhere;
+}
+
+/** A chapter by its flow; null: one that is still to be chosen. */
+export interface Elsewhere {
+  readonly flow: string | null;
 }
 
 export const AT_THE_START: Place = { revisiting: null, pending: null, confirmed: false, rest: 'none' };
@@ -75,6 +83,8 @@ export interface Session {
   readonly practice?: true;
   /** What the owner measured in earlier interviews, by the name of the measurement: offered again with its date. */
   readonly measured?: ReadonlyMap<Measurement, Measured>;
+  /** The terms in which she reads; US terms where nothing else is known. */
+  readonly terms?: Dialect;
   /** What can be taken along from the owner's other interviews; worked out when it is asked for. */
   readonly earlier?: () => readonly Earlier[];
 }

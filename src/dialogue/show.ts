@@ -1,6 +1,7 @@
 /** What is shown where an interview stands: the question, the review, or the outcome. */
 import type { Outcome } from '../fit/plan.ts';
 import type { Sum } from '../fit/sum.ts';
+import type { Dialect } from '../fit/terms.ts';
 import { formatLength, type LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
@@ -8,9 +9,9 @@ import { DATE, earlierButtons } from './earlier.ts';
 import { exampleFor } from './example.ts';
 import type { Button, Reply, ReviewLine } from './message.ts';
 import { story, WORKED, withExercise } from './practice.ts';
-import { answersOf, type Session } from './session.ts';
+import { answersOf, type Elsewhere, type Session } from './session.ts';
 import { showAnswer, showValue } from './shown.ts';
-import { askedStops, standing } from './standing.ts';
+import { askedStops, screenOf, standing } from './standing.ts';
 import { type OpenSum, sumLines, sumsIn, tallyOf } from './sums.ts';
 
 const BACK: Button = { label: 'Back', send: 'back' };
@@ -32,14 +33,19 @@ const SUM_HELP: readonly Button[] = [
 ];
 
 /** The same when an interview begins or is taken up again: an exercise tells its story. */
-export function takeUp(flow: CompiledFlow, session: Session): readonly Reply[] {
+export function takeUp(given: CompiledFlow, session: Session): readonly Reply[] {
+  const flow = given.inTerms(session.terms ?? 'us');
   const telling = standing(flow, session).at === 'question' ? story(flow, session) : [];
   return [...telling, ...show(flow, session)];
 }
 
-/** The replies that put a person where she stands. */
-export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
+/** The replies that put a person where she stands, in her terms. */
+export function show(given: CompiledFlow, session: Session): readonly Reply[] {
+  const flow = given.inTerms(session.terms ?? 'us');
   const now = standing(flow, session);
+  const { elsewhere } = session.place;
+  if (elsewhere !== undefined && now.at !== 'cancelled')
+    return [elsewhereCheck(flow, elsewhere, screenOf(now))];
   switch (now.at) {
     case 'question':
       return session.place.pending?.question === now.stop.id
@@ -48,7 +54,7 @@ export function show(flow: CompiledFlow, session: Session): readonly Reply[] {
     case 'review':
       return [review(flow, session)];
     case 'sum':
-      return [askSum(now)];
+      return [askSum(now, session.terms ?? 'us')];
     case 'outcome':
       return session.practice === true ? [WORKED, worked(flow, session)] : [outcome(flow, session)];
     case 'cancelled':
@@ -80,8 +86,8 @@ function sumsButton(made: Outcome): Button[] {
   return sumsIn(made).length === 0 ? [] : [SUMS];
 }
 
-function askSum({ id, sum, progress }: OpenSum): Reply {
-  return { reply: 'sum', question: id, sum, progress, example: exampleOf(sum), help: SUM_HELP };
+function askSum({ id, sum, progress }: OpenSum, terms: Dialect): Reply {
+  return { reply: 'sum', question: id, sum, terms, progress, example: exampleOf(sum), help: SUM_HELP };
 }
 
 const EXAMPLES = { cm: ['38.5 cm', '52 cm'], in: ['15.5 in', '20.5 in'], counts: ['84', '36'] } as const;
@@ -194,6 +200,23 @@ function pendingCheck({ place }: Session): Reply {
     buttons: [
       ...pending.options.map((o, i) => optionButton(o.label, pending.yesNo && i === 0)),
       { label: pending.yesNo ? 'No, I will type it again' : 'None of these', send: 'no' },
+    ],
+  };
+}
+
+/** What is asked where another chapter is offered; `screen` is what she looks at otherwise. */
+function elsewhereCheck({ book, file }: CompiledFlow, { flow }: Elsewhere, screen: string): Reply {
+  const other = book.flows.get(flow ?? '');
+  const begin = other === undefined ? 'Show me what else there is' : `Begin: ${other.title}`;
+  const asked =
+    other === undefined ? 'Would you rather do something else?' : `Do you mean this: ${other.wish}?`;
+  return {
+    reply: 'check',
+    question: screen,
+    text: `${asked} Everything you have answered here is kept, and “${file.title}” waits for you.`,
+    buttons: [
+      { label: begin, send: 'yes' },
+      { label: 'No, go on here', send: 'no' },
     ],
   };
 }

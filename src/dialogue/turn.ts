@@ -5,6 +5,7 @@
 import type { Answer } from '../flow/answer.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
+import { asksElsewhere, decided, meantElsewhere, offerElsewhere } from './elsewhere.ts';
 import { hear } from './hear.ts';
 import type { Message, Reply } from './message.ts';
 import { keep, obey } from './obey.ts';
@@ -18,11 +19,17 @@ import { screenOf, standing } from './standing.ts';
 import { putBack, take, takeAlong } from './take.ts';
 import { asksForSums, beginSums, workSum } from './work-sums.ts';
 
-export function turn(flow: CompiledFlow, session: Session, message: Message, now: number): Turn {
-  const woken = session.place.rest === 'paused' ? at(session, { rest: 'none' }) : session;
+/** In the terms in which she reads. */
+export function turn(given: CompiledFlow, session: Session, message: Message, now: number): Turn {
+  const flow = given.inTerms(session.terms ?? 'us');
+  const { elsewhere, ...place } = session.place;
+  const here = elsewhere === undefined ? session : { ...session, place };
+  const woken = place.rest === 'paused' ? at(here, { rest: 'none' }) : here;
   const scene: Scene = { flow, session: woken, at: standing(flow, woken), text: message.text, now };
   const old = message.to !== undefined && message.to !== screenOf(scene.at);
   if (old) return again(scene, [oldQuestion(scene, message.to ?? '')]);
+  const gone = elsewhere === undefined ? undefined : decided(scene, elsewhere);
+  if (gone !== undefined) return gone;
   if (scene.at.at === 'sum') return workSum(scene, scene.at);
   if (asksForSums(scene)) return beginSums(scene);
   if (scene.at.at === 'outcome' && message.text.trim().toLowerCase() === 'plan') return again(scene, []);
@@ -35,11 +42,19 @@ export function turn(flow: CompiledFlow, session: Session, message: Message, now
   }
   const along = scene.at.at === 'question' ? takeAlong(scene, scene.at.stop) : undefined;
   if (along !== undefined) return along;
+  if (scene.at.at !== 'cancelled' && asksElsewhere(message.text))
+    return offerElsewhere(scene, { flow: null });
   const command = readCommand(message.text);
   if (command !== undefined && (isOnScreen(command) || !isChoiceHere(scene))) return obey(scene, command);
-  if (scene.at.at !== 'question') return nothingToAnswer(scene);
+  if (scene.at.at !== 'question') return elsewhereOr(scene, () => nothingToAnswer(scene));
   if (woken.place.pending !== null) return choosePending(scene, scene.at.stop, woken.place.pending.options);
   return takeAnswer(scene, scene.at.stop);
+}
+
+/** Words that are no answer may tell that she wants another chapter. */
+function elsewhereOr(scene: Scene, otherwise: () => Turn): Turn {
+  const meant = scene.at.at === 'cancelled' ? undefined : meantElsewhere(scene.flow, scene.text);
+  return meant === undefined ? otherwise() : offerElsewhere(scene, meant);
 }
 
 /** What stands on a button under every question is never an answer: 'back' does not choose 'Back and forth'. */
@@ -61,9 +76,11 @@ function takeAnswer(scene: Scene, stop: Stop): Turn {
   const read = hear(flow.asked(stop, answers), text);
   switch (read.kind) {
     case 'refused':
-      return again(scene, [
-        { reply: 'say', tone: 'refused', text: `${read.message} For example: ${read.example}` },
-      ]);
+      return elsewhereOr(scene, () =>
+        again(scene, [
+          { reply: 'say', tone: 'refused', text: `${read.message} For example: ${read.example}` },
+        ]),
+      );
     case 'which':
       return putBack(scene, stop.id, {
         text: read.question,

@@ -1,7 +1,8 @@
 /** The sums of a plan, worked by the knitter herself: begun, tried one at a time, left. */
 
+import type { Sum } from '../fit/sum.ts';
 import { tryFigure } from '../fit/tried.ts';
-import type { Reply } from './message.ts';
+import type { Reply, SaidOfSum } from './message.ts';
 import { obey } from './obey.ts';
 import { readCommand } from './read/command.ts';
 import { readFigure } from './read/figure.ts';
@@ -35,15 +36,15 @@ const WORDS = {
 type SumWord = keyof typeof WORDS;
 
 const HELP =
-  'Type your figure, or one of these: hint (how it is put together), show me (the whole working), next, stop, inches, centimetres, pause.';
+  'Type your figure, or one of these: hint (how it is put together), show me (the whole working), next, stop, inches, centimetres, UK terms, US terms, pause.';
 
 export function workSum(scene: Scene, open: OpenSum): Turn {
   const { sum } = open;
   switch (wordIn(scene.text)) {
     case 'hint':
-      return again(scene, [{ reply: 'sum said', sum, said: { kind: 'hint' } }]);
+      return again(scene, [aboutSum(scene, sum, { kind: 'hint' })]);
     case 'show':
-      return past(scene, open, 'shown', [{ reply: 'sum said', sum, said: { kind: 'worked' } }]);
+      return past(scene, open, 'shown', [aboutSum(scene, sum, { kind: 'worked' })]);
     case 'next':
       return past(scene, open, 'passed', []);
     case 'stop':
@@ -85,10 +86,14 @@ function tried(scene: Scene, open: OpenSum): Turn {
       { reply: 'say', tone: 'refused', text: `${read.message} For example: ${read.example}` },
     ]);
   const came = tryFigure(sum, read.value);
-  const said: Reply = { reply: 'sum said', sum, said: came };
+  const said = aboutSum(scene, sum, came);
   if (came.kind === 'right') return past(scene, open, 'right', [said]);
   const slips = came.kind === 'slip' ? came.slips.map(({ mistake }) => mistake) : [];
   return logged(scene, sumLine(scene, open, 'wrong', slips), [said]);
+}
+
+function aboutSum({ session: { terms = 'us' } }: Scene, sum: Sum, said: SaidOfSum): Reply {
+  return { reply: 'sum said', sum, said, terms };
 }
 
 function past(

@@ -1,8 +1,8 @@
 /** A book in the terms of one side of the sea: what is written as [gauge] in its texts is said as she says it. */
-import { type Dialect, inDialect } from '../fit/terms.ts';
+import { DIALECTS, type Dialect, inDialect } from '../fit/terms.ts';
 import type { Lesson } from './lesson.ts';
 import type { Book } from './load.ts';
-import type { FlowFile, Question } from './schema.ts';
+import type { Choice, FlowFile, Question } from './schema.ts';
 
 type Say = (text: string) => string;
 
@@ -26,18 +26,24 @@ function flowIn(flow: FlowFile, say: Say): FlowFile {
   return { ...flow, title: say(flow.title), wish: say(flow.wish), intro: say(flow.intro) };
 }
 
-/** The labels of choices stay: they are what a button sends. */
+/** A choice hears its label in every dialect: buttons of earlier messages send it as it was said there. */
 function questionIn(question: Question, say: Say): Question {
-  const { picture, unknown } = question;
+  const { picture, unknown, choices } = question;
   return {
     ...question,
     short: say(question.short),
     ask: say(question.ask),
     why: say(question.why),
     how: say(question.how),
+    ...(choices === undefined ? {} : { choices: choices.map((choice) => choiceIn(choice, say)) }),
     ...(picture === undefined ? {} : { picture: say(picture) }),
     unknown: 'waits' in unknown ? { waits: say(unknown.waits) } : { ...unknown, effect: say(unknown.effect) },
   };
+}
+
+function choiceIn(choice: Choice, say: Say): Choice {
+  const everywhere = DIALECTS.map((dialect) => inDialect(choice.label, dialect));
+  return { ...choice, label: say(choice.label), hear: [...new Set([...choice.hear, ...everywhere])] };
 }
 
 function lessonIn(lesson: Lesson, say: Say): Lesson {

@@ -4,10 +4,15 @@ import type { Sum } from '../fit/sum.ts';
 import type { Slip, Tally, Tried } from '../fit/tried.ts';
 import type { Quantity, QuantityUnit } from '../fit/working.ts';
 import { SLIPS, SLIPS_IN_SHORT } from './slip-words.ts';
+import { type Dialect, namesIn } from './terms.ts';
 import { namedQuantity, SIGNS, wordRounding, wordWorking } from './workings-text.ts';
 
 /** 'Stitches at the waist: what do you get? You have 88 cm (width at the waist) and 2.2 stitches per cm. …' */
-export function sumQuestion({ line, unit, worked }: Sum): string {
+export function sumQuestion(sum: Sum, dialect: Dialect): string {
+  return namesIn(wordQuestion(sum), dialect);
+}
+
+function wordQuestion({ line, unit, worked }: Sum): string {
   const reader = { unit, worked, fine: true } as const;
   const given = Object.values(line.given).map((q) => namedQuantity(q, reader));
   const unitOf = ASKED_IN[line.result.unit].replace('cm', unit);
@@ -61,11 +66,17 @@ function nameOf({ name, unit: of }: Quantity, { unit, worked }: Sum): string {
 
 /** The whole working, with its figure. */
 function sumWorked({ line, unit, worked }: Sum): string {
-  return `${wordWorking(line, { unit, worked })}.`;
+  return `${wordWorking(line, { unit, worked, dialect: 'us' })}.`;
 }
 
 /** What is said about a sum. Until it is right, or she asks to be shown, its figure is in none of these sentences. */
-export function sumSaid(sum: Sum, said: Tried | { readonly kind: 'hint' | 'worked' }): string {
+export function sumSaid(sum: Sum, said: SaidOfSum, dialect: Dialect): string {
+  return namesIn(wordSaid(sum, said), dialect);
+}
+
+type SaidOfSum = Tried | { readonly kind: 'hint' | 'worked' };
+
+function wordSaid(sum: Sum, said: SaidOfSum): string {
   switch (said.kind) {
     case 'right':
       return `Right: ${sumWorked(sum)}`;

@@ -8,7 +8,7 @@ export const FINISHING_WORDING: Readonly<Record<(typeof FINISHING_PHRASES)[numbe
     'the edge is {edge} long, and the band must lie along it without pulling or waving.',
   'note: the ratio alone': 'The rule of thumb alone would give {count}: the exact count is used here.',
   'note: sloping edges take more':
-    'This is for a straight edge. A sloping one is longer than its rows, so pick up a few more there, about four in five where a straight one takes three in four.',
+    'This is for a straight edge. A sloping one is longer than its rows, so pick up a few more there. Take about four in five where a straight one takes three in four.',
   'note: one in each bound-off stitch':
     'Along stitches that were [bound off] or cast on, pick up one in each.',
   'summary: buttonholes': 'Places for {count#} buttonholes.',

@@ -13,7 +13,7 @@ export const GARMENT_WORDING: Readonly<Record<(typeof GARMENT_PHRASES)[number], 
   'note: slope deepens the neck':
     'The slope of the shoulder deepens the neck once more. Both together give the depth you want.',
   'note: neck begins within the armhole':
-    'The front neck begins {rows} above the first bind-off, and the armhole shapes up to row {last#}. There both are shaped in the same rows. A shallower neck begins above it.',
+    'The front neck begins {rows} above the first [bind-off], and the armhole shapes up to row {last#}. There both are shaped in the same rows. A shallower neck begins above it.',
   'note: told from the underarm up':
     'This is told from the underarm up. From the neck down, read its rows from the last to the first: increase where it decreases, and cast on where stitches are [bound off].',
   'note: sleeves changed, counted in':
@@ -23,7 +23,7 @@ export const GARMENT_WORDING: Readonly<Record<(typeof GARMENT_PHRASES)[number], 
   'cannot: short rows in the edging': 'They would begin in the edging, or beyond the end of the body.',
   'cannot: rows all shape': 'The [rows] beside them are too few for the shaping that lies there.',
   'cannot: darts in rows that shape':
-    'Darts that run up and down would lie in [rows] where the sides are shaped too, and the counts of both would not agree.',
+    'Darts that run up and down would lie in [rows] where the sides are shaped too. The counts of both would not agree.',
   'cannot: slope takes the neck': 'The slope of the shoulders, {drop}, takes up the whole depth of the neck.',
   'cannot: a yoke has no shoulders': 'A raglan or a round yoke has no shoulders to slope.',
   'cannot: front neck from the neck down':

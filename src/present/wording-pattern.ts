@@ -20,7 +20,7 @@ export const PATTERN_WORDING: Readonly<Record<(typeof PATTERN_PHRASES)[number], 
   'cannot: line needs the count before':
     'The line is worked until a count is reached, so the count before it must be known.',
   'cannot: line needs the stitches a row':
-    'The line does not say how many stitches a shaping [row] changes, and the counts before and after it do not tell.',
+    'The line does not say how many stitches a shaping [row] changes. The counts before and after it do not tell either.',
   'cannot: line never reaches its count':
     'The count at the end is never reached from the one at the beginning.',
   'instead: give the counts of the line': 'Count the stitches before the line, and read the count after it.',
@@ -43,7 +43,7 @@ export const PATTERN_WORDING: Readonly<Record<(typeof PATTERN_PHRASES)[number], 
   'note: space between these counts':
     'Where the pattern shapes from one of these counts to another, space the shaping over your own [rows].',
   'summary: sizes joined':
-    'Size {shoulders} at the shoulders, size {bust} at the bust and size {hip} at the hips, with the ways between them spaced anew.',
+    'Size {shoulders} at the shoulders, size {bust} at the bust and size {hip} at the hips. The ways between them are spaced anew.',
   'where: armholes': 'The armholes',
   'where: all else': 'All else',
   'pattern: follows the size': 'follow size {size} here.',

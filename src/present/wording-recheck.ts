@@ -20,7 +20,7 @@ export const RECHECK_WORDING: Readonly<Record<(typeof RECHECK_PHRASES)[number], 
   'do: rip back and begin again': 'Rip back all {rows} and begin this part again, with another count.',
   'do: begin again': 'Begin this part again, with another count.',
   'note: near enough':
-    'A length within {length} of the plan counts as near enough, and a width within a fortieth of it, or within {width} where that is more: common practice.',
+    'By common practice a length within {length} of the plan is near enough. So is a width within a fortieth of it, or within {width} where that is more.',
   'note: too near to tell':
     'Where it is too near to tell, count over a wider stretch of the piece before you decide.',
   'note: rows from here': '[rows] are counted anew from here: the first is the next one you knit.',

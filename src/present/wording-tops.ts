@@ -26,14 +26,15 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'note: shoulders gain': 'Each shoulder has {count} more than in the pattern. Give the back as many.',
   'note: shoulders lose': 'Each shoulder has {count} fewer than in the pattern. Take as many from the back.',
   'cannot: no shoulders left': 'A neck of {neck} leaves no shoulders on {across}.',
-  'cannot: neck not symmetrical': 'The middle that is bound off and the neck must both be even, or both odd.',
+  'cannot: neck not symmetrical':
+    'The middle that is [bound off] and the neck must both be even, or both odd.',
   'cannot: shaping exceeds the neck': 'The shaping takes {taken}, and the neck has {neck}.',
   'cannot: neck too shallow': 'The shaping needs {needed}, and so shallow a neck has {available}.',
   'way: a third of the stitches': 'A neck over a third of the stitches, {width} wide and {depth} deep.',
   'way: nearest centre': 'A middle of one stitch more or less.',
   'way: no steps': 'Without steps beside the middle, {width} wide and {depth} deep.',
   'way: usual shaping': 'The usual shaping, {width} wide and {depth} deep.',
-  'way: wider centre': 'More stitches bound off in the middle.',
+  'way: wider centre': 'More stitches [bound off] in the middle.',
   'way: deeper neck': 'A deeper neck, {depth}.',
   'way: narrower neck': 'A narrower neck, {width}.',
 
@@ -48,7 +49,7 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'do: one stitch more in front':
     'Your body has an odd number of stitches, so that {front} fall to the front. Work two of them together in its first row, near the middle: then it has {back}, like the back.',
   'do: like the back': 'Shape the armhole like that of the back.',
-  'do: front neck begins above the underarm': 'The front neck begins {rows} above the first bind-off.',
+  'do: front neck begins above the underarm': 'The front neck begins {rows} above the first [bind-off].',
   'do: front neck begins above the marker': 'The front neck begins {rows} above the markers.',
   'do: neck is a V': 'The neck is a V. Its decreases are spread from the point to the shoulder.',
   'do: neck edge at the right':
@@ -61,18 +62,18 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
     'Your upper arm has {count} {which} than the pattern. So the cap is another one: it fits the armhole of the pattern.',
   'note: armhole chapter fits the cap':
     'Where the sleeve is set in, the chapter on armholes works the cap out for your count.',
-  'do: cap begins as the armhole': 'Begin the cap with the same bind-offs as the armhole.',
+  'do: cap begins as the armhole': 'Begin the cap with the same [bind-offs] as the armhole.',
   'do: sleeve top has': 'End the sleeve with {top}: {width} all along the armhole.',
   'do: shorten the sleeve by the overhang':
     'The shoulder hangs {overhang} over the arm. Make the sleeve shorter than the arm by that.',
-  'check: armhole depth': 'straight up from the first bind-off to the shoulder it is {depth}.',
+  'check: armhole depth': 'straight up from the first [bind-off] to the shoulder it is {depth}.',
   'check: cap edge':
     'a string laid along the whole edge of the cap is {edge} long. Along both armhole edges it is {wanted}.',
   'check: sleeve top': 'the top of the sleeve is {width} wide.',
   'note: shoulders come later': 'Shoulders and front neck come {rows} later than in the pattern.',
   'note: shoulders come earlier': 'Shoulders and front neck come {rows} earlier than in the pattern.',
   'note: shaping is usual':
-    'The armhole is shaped in the usual way: your bind-off, then a decrease at each edge on right-side rows. Does your pattern shape it otherwise? Then the cap still fits this armhole, not that of the pattern.',
+    'The armhole is shaped in the usual way: your [bind-off], then a decrease at each edge on right-side rows. Does your pattern shape it otherwise? Then the cap still fits this armhole, not that of the pattern.',
   'note: cap meets the shoulder seam':
     'The shoulder seam meets the cap {shoulder} from the middle of its top, towards the back.',
   'note: cap meets the shoulder seam at its middle':
@@ -83,10 +84,10 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'cannot: cross back wider':
     'The back above the armhole has {by} more than below it, and an armhole only narrows.',
   'cannot: bind-offs exceed the loss':
-    'The bind-offs take {bound} at each side, and only {loss} are to be lost there.',
+    'The [bind-offs] take {bound} at each side, and only {loss} are to be lost there.',
   'cannot: armhole shaping needs more rows':
     'The shaping needs {needed}, and only {available} are there for it.',
-  'cannot: nothing left for a cap': 'After the bind-offs {left} remain, and a cap needs {needed} at least.',
+  'cannot: nothing left for a cap': 'After the [bind-offs] {left} remain, and a cap needs {needed} at least.',
   'cannot: top of the wrong parity': 'Upper arm and top must both be even, or both odd.',
   'cannot: armhole too shallow for a cap':
     'Even the flattest cap has more rows than the {rows} of the armhole.',
@@ -102,8 +103,8 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
     'The front neck has {neck}, and the armhole only {armhole}: it would begin below the underarm.',
   'way: nearest cross back': 'With {crossBack} across.',
   'way: straight armhole': 'Straight up, without shaping.',
-  'way: bind off less': 'Fewer stitches bound off.',
-  'way: bind off more': 'More stitches bound off at the underarm.',
+  'way: bind off less': 'Fewer stitches [bound off].',
+  'way: bind off more': 'More stitches [bound off] at the underarm.',
   'way: shape higher': 'Shaping that goes on higher up.',
   'way: deeper armhole': 'A deeper armhole of {depth}.',
   'way: wider cross back': 'A wider back of {crossBack}.',

@@ -11,7 +11,8 @@ import { RECHECK_WORDING } from './wording-recheck.ts';
 import { TOP_WORDING } from './wording-tops.ts';
 import { WEDGE_WORDING } from './wording-wedges.ts';
 
-const WORDING: Readonly<Record<PhraseName, string>> = {
+/** Every sentence of a plan, by its name. */
+export const WORDING: Readonly<Record<PhraseName, string>> = {
   ...WEDGE_WORDING,
   ...TOP_WORDING,
   ...RECHECK_WORDING,
@@ -68,7 +69,7 @@ const WORDING: Readonly<Record<PhraseName, string>> = {
   'do: smaller needle':
     'You have fewer stitches than the pattern in the same width: your fabric is looser. Try a smaller needle, or let the plan refigure the counts.',
   'do: what a width becomes':
-    'With the counts of the pattern, {wide} of width comes out {becomes}; {wide} of length counted in rows comes out {tall}.',
+    'With the counts of the pattern, {wide} of width comes out {becomes}. A length of {wide}, counted in rows, comes out {tall}.',
   'do: follow the size': 'Follow the counts of size {size} throughout, but for the changes below.',
   'do: stitches for the width': '{count}: at your [gauge] they measure {width}.',
   'do: more rows than the pattern': 'That is {rows} more than the pattern.',

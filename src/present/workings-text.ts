@@ -3,6 +3,8 @@ import { inUnit } from '../fit/in-unit.ts';
 import { formatDecimal } from '../fit/units.ts';
 import type { Quantity, Rounding, WorkingLine } from '../fit/working.ts';
 import { formatQuantity, type Reader } from './quantity.ts';
+import { namesIn } from './terms.ts';
+import type { Voice } from './wording.ts';
 
 /** Signs of arithmetic as they are printed. */
 export const SIGNS: Readonly<Record<string, string>> = {
@@ -15,7 +17,11 @@ export const SIGNS: Readonly<Record<string, string>> = {
 };
 
 /** 'stitches at the waist = 86.4 cm (width at the waist) × 2.2 stitches per cm = 190.08, rounded to … = 192 stitches' */
-export function wordWorking(line: WorkingLine, voice: Reader): string {
+export function wordWorking(line: WorkingLine, voice: Voice): string {
+  return namesIn(wordLine(line, voice), voice.dialect);
+}
+
+function wordLine(line: WorkingLine, voice: Reader): string {
   const reader: Reader = { ...voice, fine: true };
   const put = line.formula
     .replace(/[A-Za-z][A-Za-z0-9]*|[-+*/()]/g, (token) => {

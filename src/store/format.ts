@@ -75,6 +75,7 @@ const place: z.ZodType<Place> = z.strictObject({
     .nullable(),
   confirmed: z.boolean(),
   rest: z.enum(['none', 'paused', 'cancelled']),
+  elsewhere: z.strictObject({ flow: z.string().nullable() }).exactOptional(),
 });
 
 export function writeLine(written: LogLine): string {

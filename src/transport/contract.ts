@@ -1,6 +1,7 @@
 /** What every transport is given by `main`, with nothing of any one service in it. */
 import type { Message, Reply, ReviewLine } from '../dialogue/message.ts';
 import type { Outcome, Plan } from '../fit/plan.ts';
+import type { Dialect } from '../fit/terms.ts';
 import type { WishGroup } from '../flow/schema.ts';
 
 /** A flow as it is offered: its id, its name, the wish in a knitter's words, and other ways in which she may say it. */
@@ -47,19 +48,21 @@ export class DeskRefused extends Error {
  * returns its replies.
  */
 export interface Desk {
-  readonly flows: () => readonly Offered[];
-  readonly open: (owner: string) => readonly OpenInterview[];
+  /** `usual`, here and below: the terms where she is, for those who have chosen none. */
+  readonly flows: (owner?: string, usual?: Dialect) => readonly Offered[];
+  readonly open: (owner: string, usual?: Dialect) => readonly OpenInterview[];
   /** `given`: what is answered from the start, question ids with what would be typed; a saved unit goes before. */
   readonly begin: (
     owner: string,
     flow: string,
     given?: Readonly<Record<string, string>>,
+    usual?: Dialect,
   ) => { readonly session: string; readonly replies: readonly Reply[] };
   /** The same with the exercise of the flow: its figures are offered, and none of them is kept as hers. */
   readonly practise: Desk['begin'];
   /** Takes up a session where it stands: its next question, review or outcome again. */
-  readonly resume: (owner: string, session: string) => readonly Reply[];
-  readonly say: (owner: string, session: string, message: Message) => readonly Reply[];
+  readonly resume: (owner: string, session: string, usual?: Dialect) => readonly Reply[];
+  readonly say: (owner: string, session: string, message: Message, usual?: Dialect) => readonly Reply[];
 }
 
 /**

@@ -143,8 +143,8 @@ function wordsOf(reply: Reply): string {
   if ('text' in reply) return reply.text;
   if (reply.reply === 'review')
     return reply.lines.map((line) => `${line.label}: ${line.shown}`).join('\n') || 'review';
-  if (reply.reply === 'sum') return sumQuestion(reply.sum);
-  if (reply.reply === 'sum said') return sumSaid(reply.sum, reply.said);
+  if (reply.reply === 'sum') return sumQuestion(reply.sum, reply.terms);
+  if (reply.reply === 'sum said') return sumSaid(reply.sum, reply.said, reply.terms);
   return reply.reply === 'tally' ? wordTally(reply.tally) : reply.outcome.kind;
 }
 

@@ -21,25 +21,25 @@ const sum = sumNamed(planWith([waist], 'cm'), waist.label);
 
 describe('a sum in words', () => {
   it('is asked with what she has and how it is rounded', () => {
-    expect(sumQuestion(sum)).toBe(
+    expect(sumQuestion(sum, 'us')).toBe(
       'Stitches at the waist: what do you get? You have 88 cm (width at the waist) and 2.2 stitches per cm. Give it to the nearest multiple of 4.',
     );
   });
 
   it('is hinted at in names alone', () => {
-    expect(sumSaid(sum, { kind: 'hint' })).toBe(
+    expect(sumSaid(sum, { kind: 'hint' }, 'us')).toBe(
       'Stitches at the waist = width at the waist × stitches per cm.',
     );
   });
 
   it('is shown whole once it is asked for', () => {
-    expect(sumSaid(sum, { kind: 'worked' })).toBe(
+    expect(sumSaid(sum, { kind: 'worked' }, 'us')).toBe(
       'This is how it goes: stitches at the waist = 88 cm (width at the waist) × 2.2 stitches per cm = 193.6, to the nearest multiple of 4: 192 stitches.',
     );
   });
 
   it('tells her who divided by the gauge at which line and why, without a figure', () => {
-    expect(sumSaid(sum, tryFigure(sum, 40))).toBe(
+    expect(sumSaid(sum, tryFigure(sum, 40), 'us')).toBe(
       'Yours parts from the workings at "stitches at the waist". The stitches per cm went in the wrong way round: divided where it multiplies, or multiplied where it divides.',
     );
   });
@@ -58,14 +58,14 @@ it('holds the right figure in no question, no hint and no word on a wrong figure
   fc.assert(
     fc.property(garments, fc.integer({ min: 1, max: 400 }), (plan, guess) => {
       for (const one of sumsOf(plan)) {
-        expect(tells(sumQuestion(one), one)).toBe(false);
-        expect(tells(sumSaid(one, { kind: 'hint' }), one)).toBe(false);
+        expect(tells(sumQuestion(one, 'us'), one)).toBe(false);
+        expect(tells(sumSaid(one, { kind: 'hint' }, 'us'), one)).toBe(false);
         const slips = MISTAKES.flatMap((mistake) => variantsOf(mistake, one).map(figureOf));
         for (const figure of [guess, ...slips]) {
           if (isRight(one.read, figure, one.unit)) continue;
-          expect(tells(sumSaid(one, tryFigure(one, figure)), one)).toBe(false);
+          expect(tells(sumSaid(one, tryFigure(one, figure), 'us'), one)).toBe(false);
         }
-        expect(tells(sumSaid(one, { kind: 'worked' }), one)).toBe(true);
+        expect(tells(sumSaid(one, { kind: 'worked' }, 'us'), one)).toBe(true);
       }
     }),
     { numRuns: 100 },

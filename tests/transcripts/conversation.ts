@@ -123,7 +123,14 @@ class Talk {
   }
 
   private openedDesk(): Desk {
-    return openDesk({ flows, store: this.store, clock: () => this.now, newId: () => 'talk', unit: null });
+    return openDesk({
+      flows,
+      store: this.store,
+      clock: () => this.now,
+      newId: () => 'talk',
+      unit: null,
+      terms: 'us',
+    });
   }
 }
 
@@ -138,9 +145,9 @@ function wordsOf(reply: Reply): string {
     case 'check':
       return [reply.text, ...reply.buttons.map(({ label }) => label)].join('\n');
     case 'sum':
-      return sumQuestion(reply.sum);
+      return sumQuestion(reply.sum, reply.terms);
     case 'sum said':
-      return sumSaid(reply.sum, reply.said);
+      return sumSaid(reply.sum, reply.said, reply.terms);
     case 'tally':
       return wordTally(reply.tally);
     case 'say':

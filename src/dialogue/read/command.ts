@@ -2,6 +2,7 @@
  * Recognises what may be said in any answer box instead of an answer: 'back', 'why?', 'I don't know', 'inches'.
  * Only a whole answer is a command. A question's own choices come first: one of them may be called 'none' or 'no'.
  */
+import type { Dialect } from '../../fit/terms.ts';
 import type { LengthUnit } from '../../fit/units.ts';
 import { LONGEST_ANSWER } from './listen.ts';
 import { bare, phraseOf } from './phrase.ts';
@@ -30,6 +31,8 @@ export type Command =
   | { readonly command: PlainCommand }
   /** Without a unit where only 'units' was said. */
   | { readonly command: 'units'; readonly unit: LengthUnit | undefined }
+  /** Without terms where only 'terms' was said. */
+  | { readonly command: 'terms'; readonly terms: Dialect | undefined }
   /** `what`: the words after 'lesson'; empty for the lesson that belongs to the question. */
   | { readonly command: 'lesson'; readonly what: string }
   /** `what`: the words after 'change', in plain spelling; empty where none followed. */
@@ -173,6 +176,13 @@ const UNITS: ReadonlyMap<string, LengthUnit> = new Map([
 ]);
 /** What may stand before a unit when it is asked for. */
 const UNIT_LEAD = /^(?:(?:switch|change|set|use|show|units?|measure|work|to|in) )+(?=\p{L}+$)/u;
+/** 'UK terms', 'in American English', 'use British words'. */
+const TERMS =
+  /^(?:(?:switch|change|set|use|show|in|to|speak) )*(?:(us|usa|american|uk|gb|british) )?(?:(?:knitting )?(?:terms|words|terminology)|english)$/u;
+const SIDES: ReadonlyMap<string, Dialect> = new Map([
+  ...['us', 'usa', 'american'].map((w) => [w, 'us'] as const),
+  ...['uk', 'gb', 'british'].map((w) => [w, 'uk'] as const),
+]);
 /** 'Teach me', 'tell me more about ease', 'what is ease'. */
 const LESSON =
   /^(?:lesson|learn|teach me|tell me more|(?=what (?:is|are|does) (?!this|that|it|my|your|next)\p{L}))(?: (?:about|on|of|here|this|that|it))*(?: ?(?:what (?:is|are|does) )?(.+?)(?: mean)?)?$/u;
@@ -189,6 +199,8 @@ export function readCommand(text: string): Command | undefined {
   if (phrase === 'unit' || phrase === 'units') return { command: 'units', unit: undefined };
   const unit = UNITS.get(phrase.replace(UNIT_LEAD, ''));
   if (unit !== undefined) return { command: 'units', unit };
+  const terms = TERMS.exec(phrase);
+  if (terms !== null) return { command: 'terms', terms: SIDES.get(terms[1] ?? '') };
   const lesson = LESSON.exec(phrase);
   if (lesson !== null) return { command: 'lesson', what: lesson[1] ?? '' };
   const change = CHANGE.exec(phrase);

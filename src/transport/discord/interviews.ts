@@ -1,7 +1,6 @@
 /** Interviews: begun, gone on with, answered; each turn shown as one message. */
-import type { Message, Reply } from '../../dialogue/message.ts';
+import type { Reply } from '../../dialogue/message.ts';
 import type { Outcome } from '../../fit/plan.ts';
-import type { Flows } from '../../flow/compile.ts';
 import type { Question } from '../../flow/schema.ts';
 import { type Bot, dialectFor, type Place, type Shown } from './bot.ts';
 import { hostOf, offers } from './host.ts';
@@ -25,13 +24,13 @@ export async function shownReplies(
     const paper = await paperFor(bot, place, session, last.outcome, interview.title);
     return { page: planPage(last.outcome, view, saidText(replies), interview, paper), session, question };
   }
-  const page = screenPage(replies, interview, await howPicture(bot, replies, question));
+  const page = screenPage(replies, interview, await howPicture(bot, place, replies, question));
   return { page, session, question };
 }
 
 /** Where she was told how to measure, the picture of it. */
-async function howPicture({ parts }: Bot, replies: readonly Reply[], id: string | undefined) {
-  const asked = id === undefined ? undefined : questionOf(parts.flows, id);
+async function howPicture(bot: Bot, place: Place, replies: readonly Reply[], id: string | undefined) {
+  const asked = id === undefined ? undefined : questionOf(bot, place, id);
   const told = replies.some(
     (reply) =>
       reply.reply === 'say' &&
@@ -39,20 +38,23 @@ async function howPicture({ parts }: Bot, replies: readonly Reply[], id: string 
       asked !== undefined &&
       reply.text.includes(asked.how),
   );
-  return told && id !== undefined ? parts.draw.measuring(id, asked?.measurement) : undefined;
+  return told && id !== undefined ? bot.parts.draw.measuring(id, asked?.measurement) : undefined;
 }
 
-export function questionOf(flows: Flows, id: string): Question | undefined {
-  for (const { questions } of flows.values()) {
-    const found = questions.get(id);
+/** The question in her terms. */
+export function questionOf(bot: Bot, place: Place, id: string): Question | undefined {
+  const terms = dialectFor(bot, place);
+  for (const flow of bot.parts.flows.values()) {
+    const found = flow.inTerms(terms).questions.get(id);
     if (found !== undefined) return found;
   }
   return undefined;
 }
 
-export function interviewOf({ parts }: Bot, { owner, direct }: Place, session: string): Interview {
-  const title = parts.people.interview(owner, session)?.title ?? '';
-  return { session, title, typing: direct };
+export function interviewOf(bot: Bot, place: Place, session: string): Interview {
+  const { people } = bot.parts;
+  const title = people.interview(place.owner, session, dialectFor(bot, place))?.title ?? '';
+  return { session, title, typing: place.direct };
 }
 
 function viewFor({ workings, key }: Extract<Reply, { reply: 'outcome' }>): PlanView {
@@ -68,10 +70,11 @@ async function paperFor(
   title: string,
 ): Promise<PlanPaper> {
   const { direct } = place;
+  const dialect = dialectFor(bot, place);
   return {
-    dialect: dialectFor(bot, place),
+    dialect,
     drawn: await drawnOf(bot, place, outcome, title),
-    answers: () => bot.parts.people.interview(place.owner, session)?.lines() ?? [],
+    answers: () => bot.parts.people.interview(place.owner, session, dialect)?.lines() ?? [],
     ways: { share: !direct, send: !direct },
   };
 }
@@ -83,21 +86,28 @@ export async function drawnOf(bot: Bot, place: Place, outcome: Outcome, title: s
   return draw.plan(outcome.plan, title, dialectFor(bot, place), clock());
 }
 
-/** Throws DeskRefused. `given`: answered from the start. */
+/** Throws DeskRefused. `given`: answered from the start; `said`: told above its first question. */
 export function begin(
   bot: Bot,
   place: Place,
   flow: string,
   given: Readonly<Record<string, string>> = {},
+  said: readonly Reply[] = [],
 ): Promise<Shown> {
   const { desk } = bot.parts;
-  const { session, replies } = desk.begin(place.owner, flow, { ...unitHere(bot, place), ...given });
-  return shownReplies(bot, place, session, replies);
+  const all = { ...unitHere(bot, place), ...given };
+  const { session, replies } = desk.begin(place.owner, flow, all, dialectFor(bot, place));
+  return shownReplies(bot, place, session, [...said, ...replies]);
 }
 
 /** An exercise. Throws DeskRefused. */
 export function practise(bot: Bot, place: Place, flow: string): Promise<Shown> {
-  const { session, replies } = bot.parts.desk.practise(place.owner, flow, unitHere(bot, place));
+  const { session, replies } = bot.parts.desk.practise(
+    place.owner,
+    flow,
+    unitHere(bot, place),
+    dialectFor(bot, place),
+  );
   return shownReplies(bot, place, session, replies);
 }
 
@@ -107,17 +117,18 @@ function unitHere({ parts }: Bot, { guild }: Place): Readonly<Record<string, str
 }
 
 export function goOn(bot: Bot, place: Place, session: string, view?: PlanView): Promise<Shown> {
-  return shownReplies(bot, place, session, bot.parts.desk.resume(place.owner, session), view);
+  return shownReplies(bot, place, session, resumed(bot, place, session), view);
 }
 
-export function say(bot: Bot, place: Place, session: string, message: Message): Promise<Shown> {
-  return shownReplies(bot, place, session, bot.parts.desk.say(place.owner, session, message));
+/** Its screen as it stands, in her terms. Throws DeskRefused. */
+export function resumed(bot: Bot, place: Place, session: string): readonly Reply[] {
+  return bot.parts.desk.resume(place.owner, session, dialectFor(bot, place));
 }
 
 /** Ids and wishes of the flows that are offered where she is. */
-export function offered(bot: Bot, { guild }: Place) {
-  const host = hostOf(bot.parts.chat, guild);
-  return bot.parts.desk.flows().filter(({ id }) => offers(host, id));
+export function offered(bot: Bot, place: Place) {
+  const host = hostOf(bot.parts.chat, place.guild);
+  return bot.parts.desk.flows(place.owner, dialectFor(bot, place)).filter(({ id }) => offers(host, id));
 }
 
 /** Those of them that have an exercise. */
@@ -126,10 +137,9 @@ export function practised(bot: Bot, place: Place) {
 }
 
 /** Her interviews that wait for an answer, and those that have come to a plan; newest first. */
-export function interviewsOf(bot: Bot, { owner }: Place) {
-  const { desk } = bot.parts;
-  const all = desk.open(owner).map((open) => {
-    const last = desk.resume(owner, open.session).findLast((reply) => reply.reply !== 'say');
+export function interviewsOf(bot: Bot, place: Place) {
+  const all = bot.parts.desk.open(place.owner, dialectFor(bot, place)).map((open) => {
+    const last = resumed(bot, place, open.session).findLast((reply) => reply.reply !== 'say');
     return { ...open, planned: last?.reply === 'outcome' };
   });
   return { open: all.filter((one) => !one.planned), plans: all.filter((one) => one.planned) };

@@ -37,7 +37,7 @@ export interface People {
   readonly preferencesOf: (owner: string) => Preferences;
   readonly prefer: (owner: string, preferences: Preferences) => void;
   /** The interview's title and what is answered in it; undefined where it is not hers, or not there. */
-  readonly interview: (owner: string, session: string) => KeptInterview | undefined;
+  readonly interview: (owner: string, session: string, terms: Dialect) => KeptInterview | undefined;
   /** Everything that is kept of her, as a JSON value. */
   readonly exportOf: (owner: string) => unknown;
   readonly forget: (owner: string) => void;

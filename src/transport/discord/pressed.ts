@@ -5,6 +5,7 @@ import {
   Aside,
   type Bot,
   bookmark,
+  dialectFor,
   leaveBookmark,
   type Place,
   placeOf,
@@ -16,9 +17,10 @@ import { practiseNamed, startFlow } from './commanded.ts';
 import { type Carried, readId, wordsOf } from './custom-id.ts';
 import { answerForm } from './form.ts';
 import { hostPage, hostSet } from './host-page.ts';
-import { goOn, interviewOf, questionOf, say } from './interviews.ts';
+import { goOn, interviewOf, questionOf, resumed } from './interviews.ts';
 import { FOLLOW_UPS } from './limits.ts';
 import { mineDone } from './mine.ts';
+import { say } from './onward.ts';
 import { note } from './page.ts';
 import { viewOf } from './plan-page.ts';
 import { answersPage, surePage } from './screen.ts';
@@ -48,7 +50,7 @@ async function openForm(
   i: MessageComponentInteraction,
   { session, question }: Carried,
 ): Promise<void> {
-  const form = answerForm(session, question, questionOf(bot.parts.flows, question));
+  const form = answerForm(session, question, questionOf(bot, place, question));
   const opened = await bot.answers.openForm(i, form);
   if (opened.kind === 'taken') return;
   untold(bot, 'form not opened', i, opened);
@@ -116,8 +118,8 @@ function answered(
 }
 
 /** What the buttons of the present screen say. */
-function said({ parts }: Bot, { owner }: Place, session: string): string[] {
-  const replies = parts.desk.resume(owner, session);
+function said(bot: Bot, place: Place, session: string): string[] {
+  const replies = resumed(bot, place, session);
   return replies.flatMap((reply: Reply) =>
     'buttons' in reply ? reply.buttons.map((b: Button) => b.send) : [],
   );
@@ -134,7 +136,7 @@ function more(
     case 'answers': {
       // Also refuses those to whom the interview does not belong.
       bot.parts.desk.resume(place.owner, session);
-      const lines = bot.parts.people.interview(place.owner, session)?.lines() ?? [];
+      const lines = bot.parts.people.interview(place.owner, session, dialectFor(bot, place))?.lines() ?? [];
       return { page: answersPage(lines, interview) };
     }
     case 'start over':

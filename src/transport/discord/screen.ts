@@ -74,7 +74,7 @@ function screenParts(replies: readonly Reply[], interview: Interview, pictures: 
 /** What was understood, refused or explained. */
 export function saidText(replies: readonly Reply[]): string {
   const lines = replies.flatMap((reply) => {
-    if (reply.reply === 'sum said') return [asTyped(sumSaid(reply.sum, reply.said))];
+    if (reply.reply === 'sum said') return [asTyped(sumSaid(reply.sum, reply.said, reply.terms))];
     return reply.reply === 'say' ? [wordSaid(reply)] : [];
   });
   return atMost(lines.join('\n'), SAID);
@@ -140,11 +140,11 @@ function askParts(ask: Ask, interview: Interview) {
 }
 
 /** A sum that she works herself: she types its figure, or asks for help. */
-function sumParts({ sum, progress, example, help, question }: SumAsked, interview: Interview) {
+function sumParts({ sum, terms, progress, example, help, question }: SumAsked, interview: Interview) {
   const { session, title, typing: heard } = interview;
   return [
     text(`-# ${asTyped(title)} · ${wordProgress(progress, 'sum')}`),
-    text(bold(sumQuestion(sum))),
+    text(bold(sumQuestion(sum, terms))),
     text(`-# For example: ${asTyped(example)}${heard ? '. You may simply write it here.' : ''}`),
     ...buttons([{ ...typing(session, question), style: 'first' }]),
     ...answerButtons(help, question, interview),
@@ -211,6 +211,8 @@ export const MORE = [
   { label: 'Show or change my answers', value: 'answers' },
   { label: 'Show centimetres', value: 'cm' },
   { label: 'Show inches', value: 'inches' },
+  { label: 'Say it in UK terms: cast off, tension', value: 'UK terms' },
+  { label: 'Say it in US terms: bind off, gauge', value: 'US terms' },
   { label: 'Start over', value: 'start over' },
   { label: 'Cancel this interview', value: 'cancel' },
 ] as const;

@@ -6,7 +6,7 @@ import type { Deed } from './answering.ts';
 import { Aside, type Bot, dialectFor, type Place, type Shown } from './bot.ts';
 import { makeId } from './custom-id.ts';
 import { hostOf, isPublic } from './host.ts';
-import { drawnOf, goOn } from './interviews.ts';
+import { drawnOf, goOn, interviewOf, resumed } from './interviews.ts';
 import { factsOf } from './log.ts';
 import { buttons, type Page, page, text } from './page.ts';
 import { fileParts, partFiles, planParts } from './plan-page.ts';
@@ -138,9 +138,9 @@ function withoutBody(outcome: Outcome): Outcome {
 }
 
 /** Throws Aside where the interview has come to no plan, or no longer has one. */
-function planned({ parts }: Bot, { owner }: Place, session: string): { outcome: Outcome; title: string } {
-  const last = parts.desk.resume(owner, session).findLast((reply) => reply.reply !== 'say');
+function planned(bot: Bot, place: Place, session: string): { outcome: Outcome; title: string } {
+  const last = resumed(bot, place, session).findLast((reply) => reply.reply !== 'say');
   if (last?.reply !== 'outcome')
     throw new Aside('An answer of this plan is being changed. Finish it first: /fit go-on');
-  return { outcome: last.outcome, title: parts.people.interview(owner, session)?.title ?? '' };
+  return { outcome: last.outcome, title: interviewOf(bot, place, session).title };
 }

@@ -16,7 +16,9 @@ import { asTyped } from './typed.ts';
  */
 export async function answerSum(bot: Bot, place: Place, i: ChatInputCommandInteraction): Promise<void> {
   const name = i.options.getSubcommand();
-  const flow = sumFlows(bot.parts.flows).find(({ file }) => nameOf(file.id) === name);
+  const flow = sumFlows(bot.parts.flows)
+    .find(({ file }) => nameOf(file.id) === name)
+    ?.inTerms(dialectFor(bot, place));
   if (flow === undefined || !offers(hostOf(bot.parts.chat, place.guild), flow.file.id))
     return reply(bot, i, [note('This sum is not offered here. To see what is: /fit help')], 'by her alone');
   const options = sumOptions(flow);

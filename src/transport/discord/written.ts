@@ -2,9 +2,10 @@
 import type { Reply } from '../../dialogue/message.ts';
 import { DeskRefused } from '../contract.ts';
 import { type Bot, bookmark, type Place, type Shown } from './bot.ts';
-import { questionOf, shownReplies } from './interviews.ts';
+import { questionOf, resumed, shownReplies } from './interviews.ts';
 import { factsOf } from './log.ts';
 import { menuPage } from './menu.ts';
+import { onward, said } from './onward.ts';
 import { note, type Page, page, text } from './page.ts';
 import type { Bookmark } from './parts.ts';
 import { asTyped } from './typed.ts';
@@ -31,7 +32,7 @@ export async function heardInDirect(bot: Bot, place: Place, written: Written): P
   }
   bookmark(bot, place, shown, sent.shown);
   if (before === undefined || replies === undefined) return;
-  const closed = closedPage(bot, before, replies);
+  const closed = closedPage(bot, place, before, replies);
   bot.leisure.do(async () => {
     const done = await bot.direct.replace(before.channel, before.message, closed);
     if (done.kind === 'failed') bot.parts.log.warn('not closed', factsOf(done.error));
@@ -52,8 +53,8 @@ async function answerTo(
   const { session, question } = before;
   try {
     if (at < before.shownAt) return { shown: await tooEarly(bot, place, session), replies: [] };
-    const replies = bot.parts.desk.say(place.owner, session, { text: words, to: question });
-    return { shown: await shownReplies(bot, place, session, replies), replies };
+    const replies = said(bot, place, session, { text: words, to: question });
+    return { shown: await onward(bot, place, session, replies), replies };
   } catch (error) {
     if (!(error instanceof DeskRefused)) throw error;
     if (error.reason === 'not stored')
@@ -71,12 +72,12 @@ async function answerTo(
 /** Written before the question was there, and so no answer to it: often the answer before, once more, for want of a reply. */
 async function tooEarly(bot: Bot, place: Place, session: string): Promise<Shown> {
   const said = { reply: 'say', tone: 'note', text: TOO_EARLY } as const;
-  return shownReplies(bot, place, session, [said, ...bot.parts.desk.resume(place.owner, session)]);
+  return shownReplies(bot, place, session, [said, ...resumed(bot, place, session)]);
 }
 
 /** The question as it was asked, with what was understood. */
-function closedPage(bot: Bot, { question }: Bookmark, replies: readonly Reply[]): Page {
-  const asked = questionOf(bot.parts.flows, question);
+function closedPage(bot: Bot, place: Place, { question }: Bookmark, replies: readonly Reply[]): Page {
+  const asked = questionOf(bot, place, question);
   const heard = replies.find((reply) => reply.reply === 'say' && reply.tone === 'heard');
   const noted = heard?.reply === 'say' ? `-# Noted: ${asTyped(heard.text)}` : '-# See below.';
   return page([text(asked === undefined ? noted : `${asTyped(asked.ask)}\n${noted}`)]);

@@ -30,14 +30,14 @@ export interface List {
 /** What she wants to do; undefined where she leaves. */
 export async function chosen(desk: Desk, owner: string, person: Person): Promise<Deed | undefined> {
   const first = firstList(desk, owner);
-  const all = [...first.entries, ...desk.flows().map(toBegin)];
+  const flows = desk.flows(owner);
+  const all = [...first.entries, ...flows.map(toBegin)];
   let list = first;
   for (;;) {
     const picked = await person.pick(list);
     if (picked === undefined || is(LEAVE.send, picked)) return undefined;
     const entry = typeof picked === 'string' ? named([...list.entries, ...all], picked) : picked;
-    const leads =
-      entry?.leads ?? (typeof picked === 'string' ? likeliest(desk.flows(), picked, first) : first);
+    const leads = entry?.leads ?? (typeof picked === 'string' ? likeliest(flows, picked, first) : first);
     if ('do' in leads) return leads;
     if (entry === undefined && leads === first) person.tell([paragraph(NOT_UNDERSTOOD, 'refused')]);
     list = leads;
@@ -49,7 +49,7 @@ const NOT_UNDERSTOOD =
 
 /** Open interviews, what is wished most often, and the rest in groups. */
 function firstList(desk: Desk, owner: string): List {
-  const flows = desk.flows();
+  const flows = desk.flows(owner);
   const first: { title: string; entries: Entry[] } = { title: 'What would you like to do?', entries: [] };
   const back: Entry = { label: 'Back to the beginning', names: ['back'], leads: first };
   const groups = WISH_GROUPS.flatMap((group): Entry[] => {

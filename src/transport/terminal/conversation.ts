@@ -1,5 +1,6 @@
 /** The talk at a terminal: pick an interview, answer what is asked, leave when you like. The same for a window and a pipe. */
 import type { Button, Reply } from '../../dialogue/message.ts';
+import type { Elsewhere } from '../../dialogue/session.ts';
 import { type Desk, DeskRefused, type Drawings, type Wording } from '../contract.ts';
 import { chosen, type Deed, type Entry, type List } from './beginning.ts';
 import { DRAW, ofPlan } from './keeping.ts';
@@ -36,16 +37,19 @@ const WELCOME = [
 ];
 const FAREWELL = paragraph('Everything you have answered is saved. To go on: npm start');
 
+/** What follows: she leaves, chooses again, or has said where she wants to go on. */
+type Next = 'leave' | 'another' | Deed;
+
 export async function converse(terms: Terms, person: Person): Promise<void> {
   person.tell(WELCOME);
-  for (;;) {
-    const deed = await chosen(terms.desk, terms.owner, person);
-    if (deed === undefined || (await carryOut(terms, person, deed)) === 'leave') break;
+  for (let next: Next = 'another'; next !== 'leave'; ) {
+    const deed: Deed | undefined = next === 'another' ? await chosen(terms.desk, terms.owner, person) : next;
+    next = deed === undefined ? 'leave' : await carryOut(terms, person, deed);
   }
   person.part([FAREWELL]);
 }
 
-function carryOut(terms: Terms, person: Person, deed: Deed): Promise<'leave' | 'another'> {
+function carryOut(terms: Terms, person: Person, deed: Deed): Promise<Next> {
   const { desk, owner, drawings } = terms;
   switch (deed.do) {
     case 'go on': {
@@ -63,14 +67,15 @@ function carryOut(terms: Terms, person: Person, deed: Deed): Promise<'leave' | '
   }
 }
 
-async function interview(terms: Terms, person: Person, start: () => Started): Promise<'leave' | 'another'> {
+async function interview(terms: Terms, person: Person, start: () => Started): Promise<Next> {
   const started = tried(person, start);
   if (started === undefined) return 'another';
   const { session } = started;
   let { replies } = started;
   for (;;) {
     for (const reply of replies) person.tell(render(reply, terms.wording));
-    if (replies.some((r) => r.reply === 'rest' && r.how === 'paused')) return 'leave';
+    const rest = replies.find((r) => r.reply === 'rest' && r.how === 'paused');
+    if (rest?.reply === 'rest') return afterRest(rest.elsewhere);
     const screen = drawable(screenOf(replies), terms.drawings);
     const text = await said(terms.drawings, person, screen);
     if (text === undefined) return 'leave';
@@ -79,6 +84,12 @@ async function interview(terms: Terms, person: Person, start: () => Started): Pr
     const message = screen.to === null ? { text } : { text, to: screen.to };
     replies = tried(person, () => terms.desk.say(terms.owner, session, message)) ?? replies;
   }
+}
+
+/** Where she goes on from an interview that was laid down. */
+function afterRest(elsewhere: Elsewhere | undefined): Next {
+  if (elsewhere === undefined) return 'leave';
+  return elsewhere.flow === null ? 'another' : { do: 'begin', flow: elsewhere.flow };
 }
 
 /** Where a picture tells what is to be measured, it can be drawn. */

@@ -35,10 +35,10 @@ export function render(reply: Reply, wording: Wording): Paragraph[] {
     case 'sum':
       return [
         paragraph(wordProgress(reply.progress, 'Sum'), 'quiet'),
-        paragraph(sumQuestion(reply.sum), 'title'),
+        paragraph(sumQuestion(reply.sum, reply.terms), 'title'),
       ];
     case 'sum said':
-      return [paragraph(sumSaid(reply.sum, reply.said))];
+      return [paragraph(sumSaid(reply.sum, reply.said, reply.terms))];
     case 'tally':
       return [paragraph(wordTally(reply.tally))];
     case 'rest':

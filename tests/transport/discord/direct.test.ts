@@ -51,6 +51,29 @@ describe('written words', () => {
     expect(typed(spacing)).toEqual(['50']);
   });
 
+  it('lead to another chapter where they surely mean one, once she says so; the one before is kept', async () => {
+    const hem = await command(anna, 'fit start', { wish: 'hem' });
+    for (const text of ['cm', 'hem round', '22 sts and 30 rows to 10 cm']) await write(text);
+    const offered = await write('my sleeves are too tight');
+    expect(read(offered)).toContain('Do you mean this: My sleeves are too tight');
+    const sleeve = await press(anna, offered, 'Begin: Re-space a sleeve');
+    expect(questionOf(sleeve)).toBe('sleeve_made');
+    expect(read(sleeve)).toContain('“Lower the hem at the back” is paused.');
+    expect(questionOf(await write('flat'))).toBe('gauge');
+    expect(typed(hem)).toEqual(['cm', 'hem round', '22 sts and 30 rows to 10 cm']);
+    const asked = await write('another chapter');
+    const menu = await press(anna, asked, 'Show me what else there is');
+    const goOn = menu.buttons.find(({ label }) => label.startsWith('Go on: Lower the hem'));
+    expect(questionOf(await press(anna, menu, goOn?.label ?? ''))).toBe('p_hem_stitches');
+  });
+
+  it('that mean another chapter change nothing where she says no', async () => {
+    await command(anna, 'fit start', { wish: 'hem' });
+    for (const text of ['cm', 'hem round', '22 sts and 30 rows to 10 cm']) await write(text);
+    await write('how much yarn do I need');
+    expect(questionOf(await write('no'))).toBe('p_hem_stitches');
+  });
+
   it('are commands as well as answers', async () => {
     await command(anna, 'fit start', { wish: 'sleeve' });
     await write('inches');

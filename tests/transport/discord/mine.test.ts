@@ -72,4 +72,12 @@ describe('/fit my-data', () => {
     );
     expect(chosen).toEqual(['Inches', 'Terms: cast off, tension (UK)']);
   });
+
+  it('says everything in her terms from where she chose them, beside any question', async () => {
+    const asked = await command(anna, 'fit start', { wish: 'swatch' });
+    const said = await pick(anna, asked, 'More', 'Say it in UK terms: cast off, tension');
+    expect(read(said)).toContain('From here on in UK terms');
+    expect(here.kept.store.preferencesOf(owner()).terms).toBe('uk');
+    expect(read(await command(anna, 'fit start', { wish: 'regauge' }))).toContain('Knit at another tension');
+  });
 });
