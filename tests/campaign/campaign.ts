@@ -1,10 +1,14 @@
 /** Runs campaigns and keeps account of what was met in them. */
 import fc from 'fast-check';
+import type { Session } from '../../src/dialogue/session.ts';
+import type { CompiledFlow } from '../../src/flow/compile.ts';
 import { loadFlows } from '../../src/library.ts';
 import type { Budget } from './budget.ts';
 import { knitGarment } from './garment.ts';
 import { sweaters } from './sweaters.ts';
 import { Walk } from './walk.ts';
+
+const flows = loadFlows();
 
 /** How often each kind of thing was met. Throws, with the smallest garment that shows it, where a figure does not hold. */
 export function garmentCampaign({ runs, seed }: Budget): ReadonlyMap<string, number> {
@@ -20,14 +24,17 @@ export function garmentCampaign({ runs, seed }: Budget): ReadonlyMap<string, num
   return met;
 }
 
-/** Walks through every flow in turn, each from a seed of its own, which is named where a walk goes wrong. */
-export function walkCampaign({ runs, seed }: Budget): ReadonlyMap<string, number> {
-  const flows = [...loadFlows().values()];
+/** Walks through these flows in turn, each from a seed of its own, which is named where a walk goes wrong. */
+export function walkCampaign(
+  { runs, seed }: Budget,
+  walked: readonly CompiledFlow[] = [...flows.values()],
+): ReadonlyMap<string, number> {
   const met = new Map<string, number>();
+  let before: readonly Session[] = [];
   for (let i = 0; i < runs; i++) {
-    const flow = flows[i % flows.length];
+    const flow = walked[i % walked.length];
     if (flow === undefined) throw new Error('there is no flow to walk');
-    const walk = new Walk(flow);
+    const walk = new Walk(flow, before, flows);
     try {
       walk.go(seed + i, 30);
     } catch (error) {
@@ -37,7 +44,11 @@ export function walkCampaign({ runs, seed }: Budget): ReadonlyMap<string, number
         { cause: error },
       );
     }
+    before = [walk.session, ...before].slice(0, EARLIER);
     for (const [what, times] of walk.met) met.set(what, (met.get(what) ?? 0) + times);
   }
   return met;
 }
+
+/** Interviews from before that each walk may take answers from. */
+const EARLIER = 4;

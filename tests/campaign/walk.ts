@@ -3,9 +3,10 @@ import type { Message, Reply } from '../../src/dialogue/message.ts';
 import { AT_THE_START, answersOf, type Session } from '../../src/dialogue/session.ts';
 import { show } from '../../src/dialogue/show.ts';
 import { turn } from '../../src/dialogue/turn.ts';
+import { earlierFor } from '../../src/earlier.ts';
 import type { Outcome } from '../../src/fit/plan.ts';
 import { parsePlan } from '../../src/fit/plan-schema.ts';
-import type { CompiledFlow } from '../../src/flow/compile.ts';
+import type { CompiledFlow, Flows } from '../../src/flow/compile.ts';
 import { outcomeText } from '../../src/present/plan-text.ts';
 import { sumQuestion, sumSaid, wordTally } from '../../src/present/sum-text.ts';
 import { chance } from './chance.ts';
@@ -17,11 +18,16 @@ const LONGEST_REPLY = 6_000;
 export class Walk {
   readonly met = new Map<string, number>();
   readonly said: string[] = [];
-  private session: Session;
+  session: Session;
   private typed = '';
   private replies: readonly Reply[];
 
-  constructor(private readonly flow: CompiledFlow) {
+  /** `others`: interviews from before, out of which she may take answers along. */
+  constructor(
+    private readonly flow: CompiledFlow,
+    others: readonly Session[],
+    flows: Flows,
+  ) {
     this.session = {
       id: 'w',
       owner: 'o',
@@ -29,6 +35,7 @@ export class Walk {
       version: flow.file.version,
       log: [],
       place: AT_THE_START,
+      earlier: () => earlierFor(flow, others, flows),
     };
     this.replies = show(flow, this.session);
     this.look();
@@ -101,7 +108,8 @@ export class Walk {
 
   /** Taken up again from what is stored, it stands where it stood. */
   private resume(): void {
-    const stored: Session = JSON.parse(JSON.stringify(this.session));
+    const { earlier } = this.session;
+    const stored: Session = { ...JSON.parse(JSON.stringify(this.session)), earlier };
     if (['outcome', 'tally', 'rest'].includes(this.screen.reply)) return;
     check(
       JSON.stringify(show(this.flow, stored).at(-1)) === JSON.stringify(this.screen),

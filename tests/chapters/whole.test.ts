@@ -107,6 +107,8 @@ describe('the whole way with every wish', () => {
         expect(unanswered(rest)).toContain(id);
       }
     },
+    // Forty interviews: on a machine with much else to do they take their time.
+    300_000,
   );
 
   it.each(['cm', 'in'])('states no number that its workings do not hold, in %s', (unit) => {
