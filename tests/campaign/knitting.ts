@@ -17,7 +17,9 @@ export interface Knitting {
 export function startOf(knitting: Knitting, place: Place, count: number, worked: 'flat' | 'round'): OnNeedle {
   const { bench, printed } = knitting;
   if (place === 'back' || place === 'front' || place === 'body') {
-    if (bench.at(place) === undefined && bench.sure(place) && place !== 'body') parted(knitting, place);
+    const untold = bench.necks.has(place) && !bench.marks.has(place);
+    if (bench.at(place) === undefined && bench.sure(place) && place !== 'body' && !untold)
+      parted(knitting, place);
     // The pattern's own rows lie between, where they are not told.
     const there = bench.at(place);
     const told = place === 'body' ? there?.whole === true : bench.marks.has(place);
