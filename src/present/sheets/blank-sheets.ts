@@ -8,7 +8,7 @@ import { measuringThumb } from '../measuring/measuring.ts';
 import { capital } from '../pictures/words.ts';
 import { blankWorking } from './blank-working.ts';
 import type { Blank } from './blanks.ts';
-import { heightOfAll, layOutEvenly, lineWidth, pageRoom, type Section } from './pages.ts';
+import { heightOfAll, layOutEvenly, lineWidth, numbered, pageRoom, type Section } from './pages.ts';
 import { heading, type Paragraph, paragraph, type Setting, settingFor, toWrite } from './paragraph.ts';
 import type { Sheet, SheetOptions } from './sheet.ts';
 import { type Sum, sumLines } from './sums.ts';
@@ -145,5 +145,6 @@ function sheetOf(
   setting: Setting,
   { date, paper }: BlankOptions,
 ): Sheet {
-  return { title, date, pages: layOutEvenly({ title, date: '' }, sections, setting, paper) };
+  const laid = layOutEvenly(sections, setting, paper);
+  return { title, date, pages: numbered(laid, { title, date: '' }, setting, paper) };
 }

@@ -40,14 +40,21 @@ export function pageRoom(paper: Paper): number {
 /** Fewest lines of a broken paragraph on either page. */
 const LEAST = 2;
 
+/** Pages before they are numbered. */
+type Laid = readonly (readonly Part[])[];
+
+/** Every page with the head, and 'page x of y'. */
+export function numbered(laid: Laid, head: Head, setting: Setting, paper: Paper): Page[] {
+  return laid.map((parts, i) => framed(parts, i + 1, laid.length, head, setting, paper));
+}
+
 /** `room`: the height that may be used on each page. */
 export function layOut(
-  head: Head,
   sections: readonly Section[],
   setting: Setting,
   paper: Paper,
   room: number = pageRoom(paper),
-): Page[] {
+): Laid {
   const pages: Part[][] = [[]];
   let used = 0;
 
@@ -98,24 +105,19 @@ export function layOut(
     putAcross(section);
     used += setting.body * 0.8;
   }
-  return pages.map((parts, i) => framed(parts, i + 1, pages.length, head, setting, paper));
+  return pages;
 }
 
 /** On no more pages, but each about as full as the others, so that the last one does not stand nearly empty. */
-export function layOutEvenly(
-  head: Head,
-  sections: readonly Section[],
-  setting: Setting,
-  paper: Paper,
-): Page[] {
-  let pages = layOut(head, sections, setting, paper);
+export function layOutEvenly(sections: readonly Section[], setting: Setting, paper: Paper): Laid {
+  let laid = layOut(sections, setting, paper);
   const least = pageRoom(paper) / 2;
-  for (let room = pageRoom(paper) - setting.body; pages.length > 1 && room > least; room -= setting.body) {
-    const closer = layOut(head, sections, setting, paper, room);
-    if (closer.length > pages.length) break;
-    pages = closer;
+  for (let room = pageRoom(paper) - setting.body; laid.length > 1 && room > least; room -= setting.body) {
+    const closer = layOut(sections, setting, paper, room);
+    if (closer.length > laid.length) break;
+    laid = closer;
   }
-  return pages;
+  return laid;
 }
 
 /** How many lines go on this page, so that neither page has fewer than two of a broken paragraph. */

@@ -9,7 +9,7 @@ import { stepText } from '../plan-text.ts';
 import type { Dialect } from '../terms.ts';
 import type { View } from '../view.ts';
 import { wordPhrase } from '../wording.ts';
-import { layOut, lineWidth, pageRoom, type Section } from './pages.ts';
+import { layOut, layOutEvenly, lineWidth, numbered, pageRoom, type Section } from './pages.ts';
 import {
   figure,
   heading,
@@ -47,14 +47,18 @@ export function planSheet(plan: Plan, options: PlanSheetOptions): Sheet {
       setting,
     ),
     ...pictureSections(plan, setting, options, view),
-    ...workingSections(plan, setting, options),
   ];
+  const workings = workingSections(plan, setting, options);
   const project = drawable(options.project);
   const head = { title: project === '' ? 'Plan' : `${project}: Plan`, date: wordDate(options.date) };
+  const laid = [
+    ...layOut(sections, setting, options.paper),
+    ...(workings.length === 0 ? [] : layOutEvenly(workings, setting, options.paper)),
+  ];
   return {
     title: project === '' ? 'Plan' : `Plan: ${project}`,
     date: options.date,
-    pages: layOut(head, sections, setting, options.paper),
+    pages: numbered(laid, head, setting, options.paper),
   };
 }
 
@@ -176,7 +180,6 @@ function workingSections(plan: Plan, setting: Setting, { dialect, from }: PlanSh
       const look = { indent: setting.body, size: setting.small };
       return paragraph(words, setting, mark === null ? look : { ...look, mark });
     }),
-    newPage: i === 0,
   }));
 }
 
