@@ -67,7 +67,7 @@ function divided(
   within: NeckInArmhole | null,
 ): Step {
   const height = heightLine('depth of the neck', found.rows, gauge);
-  // How the edge of a V compares with the pattern's hangs on the pattern's own outline, which is not asked for.
+  // How a V compares with the pattern's neck hangs on the pattern's own outline, which is not asked for.
   const band = before === null || shape === 'V' ? [] : bandChange(before, found, gauge);
   const changes = before === null ? [] : [...changesFrom(before, found), ...band];
   return step('front', phrase('where: front neck'), {
@@ -101,7 +101,7 @@ function divided(
       shape: 'neck',
       gauge: ratesOf(gauge),
       after: neckOutline(found),
-      before: before === null ? null : neckOutline(before),
+      before: before === null || shape === 'V' ? null : neckOutline(before),
       slope: slope?.rows ?? rows(0),
     },
     workings: [

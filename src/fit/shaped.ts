@@ -16,8 +16,8 @@ export type ShapedPart =
   | {
       readonly shape: 'neck';
       readonly gauge: Rates;
-      readonly after: NeckOutline;
-      readonly before: NeckOutline | null;
+      readonly after: NeckEdges;
+      readonly before: NeckEdges | null;
       /** Rows of the shoulders' slope that come on top of it. */
       readonly slope: Rows;
     }
@@ -43,7 +43,7 @@ export type CapOutline = Pick<Cap, 'upperArm' | 'rows' | 'height' | 'top' | 'edg
 export type ArmholeOutline = Pick<Armhole, 'rows' | 'edge' | 'events'>;
 
 /** `events`: of the side that a right-side row knits last, its neck edge at the right. */
-export interface NeckOutline
+export interface NeckEdges
   extends Pick<Neck, 'stitches' | 'width' | 'rows' | 'depth' | 'centre' | 'steps' | 'shoulder' | 'edge'> {
   readonly events: readonly EdgeEvent[];
 }
@@ -105,7 +105,7 @@ export function shapedCap(
   };
 }
 
-export function neckOutline(neck: Neck): NeckOutline {
+export function neckOutline(neck: Neck): NeckEdges {
   const { stitches, width, rows, depth, centre, steps, shoulder, edge, sides } = neck;
   return { stitches, width, rows, depth, centre, steps, shoulder, edge, events: sides.last.events };
 }

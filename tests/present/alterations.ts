@@ -61,6 +61,7 @@ const FRONT_NECK: Typed = {
   p_cross: '72',
   p_neck_stitches: '28',
   p_neck_depth: '8 cm',
+  neck_shape: 'round',
   neck_width: '15 cm',
   neck_depth: '10 cm',
 };
@@ -158,6 +159,7 @@ export const ALTERATIONS: Readonly<Record<string, () => Plan>> = {
   'a round yoke from the neck': () =>
     planFrom('yoke', { ...YOKE, body_made: 'from the neck, in the round', yoke_rounds: 'five' }),
   'a front neck': () => planFrom('front_neck', FRONT_NECK),
+  'a V neck': () => planFrom('front_neck', { ...FRONT_NECK, neck_shape: 'v neck', neck_depth: '20 cm' }),
   'a raised back neck': () => planFrom('back_neck', BACK_NECK),
   'shoulders by short rows': () => planFrom('shoulder', SHOULDER),
   'shoulders bound off': () =>

@@ -36,6 +36,9 @@ describe('the pictures in a plan', () => {
     const shapes = Object.fromEntries(plans.map(({ name, plan }) => [name, namesOf(plan)]));
     expect(shapes).toMatchInlineSnapshot(`
       {
+        "a V neck": [
+          "shape-front-the-neck",
+        ],
         "a dart by short rows": [
           "short-rows-front-the-bust-dart",
         ],

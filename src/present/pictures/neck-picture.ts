@@ -1,5 +1,5 @@
 /** The neck of a flat front or back: its shoulders, and the edge along which stitches are bound off and decreased. */
-import type { NeckOutline, ShapedPart } from '../../fit/shaped.ts';
+import type { NeckEdges, ShapedPart } from '../../fit/shaped.ts';
 import { formatLength } from '../../fit/units.ts';
 import type { Rates } from '../../fit/wedge-base.ts';
 import { area, named, type Point, point } from '../draw/drawing.ts';
@@ -7,7 +7,7 @@ import { inDialect } from '../terms.ts';
 import type { View } from '../view.ts';
 import { rightEdge } from './edge-lines.ts';
 import type { Framed } from './framed.ts';
-import { countedRows } from './words.ts';
+import { counted, countedRows } from './words.ts';
 
 type ShapedNeck = Extract<ShapedPart, { shape: 'neck' }>;
 
@@ -37,12 +37,13 @@ export function neckFramed(shown: ShapedNeck, view: View): Omit<Framed, 'title'>
       ...(before === null ? [] : [{ line: 'pattern' as const, words: 'the pattern' }]),
     ],
     facts: facts(shown, view),
-    drawn: 'The piece from a little below the neck to its shoulders, to scale.',
+    drawn:
+      'The piece from a little below the neck to its shoulders, its sides as they are above the armholes, to scale.',
   };
 }
 
 /** Around x = 0, the row of the centre bind-off at y = 0. */
-function outline(neck: NeckOutline, gauge: Rates): Point[] {
+function outline(neck: NeckEdges, gauge: Rates): Point[] {
   const half = (neck.stitches + 2 * neck.shoulder) / gauge.stitchesPerCm / 2;
   const centre = neck.centre / gauge.stitchesPerCm / 2;
   const edge = rightEdge(neck.events, neck.rows, gauge);
@@ -53,12 +54,12 @@ function outline(neck: NeckOutline, gauge: Rates): Point[] {
 }
 
 function facts({ after: neck, before, slope }: ShapedNeck, view: View): string[] {
-  const length = (n: NeckOutline['width']) => formatLength(n, view.unit);
+  const length = (n: NeckEdges['width']) => formatLength(n, view.unit);
   const { stitches, width, depth, rows, centre, shoulder, edge } = neck;
   return [
     `${stitches} sts (${length(width)}) wide, ${countedRows(rows, 'flat')} (${length(depth)}) deep.`,
     ...(slope === 0 ? [] : [`The slope of the shoulders adds ${countedRows(slope, 'flat')} above that.`]),
-    `${inDialect(`Centre: [bind off] ${centre} sts.${atEachEdge(neck)}`, view.dialect)}`,
+    inDialect(`${atTheCentre(centre)}${atEachEdge(neck)}`, view.dialect),
     `Each shoulder: ${shoulder} sts. Neck edge: ${length(edge)}.`,
     ...(before === null
       ? []
@@ -68,8 +69,13 @@ function facts({ after: neck, before, slope }: ShapedNeck, view: View): string[]
   ];
 }
 
+/** A V begins at a point: between two stitches, or with one of its own. */
+function atTheCentre(centre: number): string {
+  return centre === 0 ? 'It begins at a point.' : `Centre: [bind off] ${counted(centre, 'st', 'sts')}.`;
+}
+
 /** ' Then at each neck edge bind off 3, 2 sts and decrease 1 st 9 times.' */
-function atEachEdge({ steps, events }: NeckOutline): string {
+function atEachEdge({ steps, events }: NeckEdges): string {
   const decreases = events.filter((e) => e.by === 'decrease').length;
   const said = [
     ...(steps.length === 0 ? [] : [`[bind off] ${steps.join(', ')} sts`]),
