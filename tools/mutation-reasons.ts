@@ -54,8 +54,30 @@ const REASONS: readonly Reason[] = [
   },
   {
     file: 'spacing.ts',
-    fits: ({ was }) => was === 'ask.to < 1',
-    reason: 'a count of nought at the end is refused before it gets here',
+    fits: ({ was, becomes }) => was === "ask.carriers === 'every row'" && becomes === 'false',
+    reason: 'equivalent: too many rows for every row are too many still, so that this way is never offered',
+  },
+];
+
+/** What a mutant that a test comes by, and does not notice, has in common with others: where to look for the test that lacks. */
+const UNNOTICED: readonly { readonly fits: (alive: Alive) => boolean; readonly reason: string }[] = [
+  { fits: isTie, reason: 'decides only where both are equal; no test has that case' },
+  {
+    fits: ({ was, becomes }) => was.includes('?.') && was.replaceAll('?.', '.') === becomes,
+    reason: 'the types ask for it; no test has it undefined',
+  },
+  {
+    fits: ({ was, becomes }) =>
+      /[!=]== (?:undefined|null)/.test(was) && (becomes === 'false' || becomes === 'true'),
+    reason: 'no test has a figure missing here, or its lack changes nothing',
+  },
+  {
+    fits: ({ was, becomes }) => was.startsWith('{ unit') && becomes === '{}',
+    reason: 'the unit of a line of workings that no test of it reads',
+  },
+  {
+    fits: ({ was, becomes }) => becomes === '[]' && /[wW]orkings|Line|line/.test(was),
+    reason: 'workings that no test reads line by line',
   },
 ];
 
@@ -65,7 +87,5 @@ export function reasonFor(alive: Alive): string {
   );
   if (known !== undefined) return known.reason;
   if (!alive.reached) return 'no test comes here';
-  return isTie(alive)
-    ? 'decides only where both are equal; no test has that case'
-    : 'no test tells the two apart';
+  return UNNOTICED.find(({ fits }) => fits(alive))?.reason ?? 'no test tells the two apart';
 }
