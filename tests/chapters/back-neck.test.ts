@@ -59,7 +59,7 @@ describe('a back neck raised by short rows', () => {
       neck_base: "I don't know",
     });
     expect(plan.assumed.map((a) => a.question).sort()).toEqual([
-      'Neck, all of the wedge',
+      'Neck, all of the short rows',
       'Neck, full height',
     ]);
   });
