@@ -1,4 +1,4 @@
-/** Shaping lines row by row, with the sums beside them; each row and count was followed by hand. */
+/** Shaping lines row by row, with the sums beside them. */
 import { describe, expect, it } from 'vitest';
 import { type LineAsk, type LineReading, readShapingLine } from '../../src/fit/shaping-line.ts';
 import { stitches } from '../../src/fit/units.ts';
