@@ -1,3 +1,5 @@
+import { once } from 'node:events';
+import { request } from 'node:http';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { SILENT } from './bad/row.ts';
 import { Faults } from './faults.ts';
@@ -46,6 +48,19 @@ describe('a request', () => {
       { kind: 'faulted', fault: 'request lost', worked: false },
       { kind: 'faulted', fault: 'answer lost', worked: true },
     ]);
+  });
+
+  it('that the app breaks off in the middle is as if it had never been', async () => {
+    const headers = { 'content-type': 'application/json', 'content-length': 1000 };
+    const half = request(`${standIn.api}/v10/channels/${anna.dm.id}/messages`, { method: 'POST', headers });
+    const broken = once(half, 'error');
+    half.write('{"content": "hel');
+    await new Promise((sent) => setTimeout(sent, 20));
+    half.destroy(new Error('broken off'));
+    await broken;
+    await send('after');
+    expect(texts()).toEqual(['after']);
+    expect(standIn.record.requests).toHaveLength(1);
   });
 
   it.each([

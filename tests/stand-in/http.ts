@@ -44,6 +44,7 @@ export class HttpSide {
     const url = new URL(request.url ?? '/', 'http://stand-in');
     if (url.pathname.startsWith('/attachments/')) return this.serveFile(url.pathname, response);
     const arrival = await this.receive(request, url);
+    if (arrival === undefined) return;
     const fault = this.faults.forRequest(arrival.entry);
     if (fault?.kind === 'delay') await this.wait(fault.ms);
     if (this.closing.signal.aborted) return;
@@ -62,10 +63,11 @@ export class HttpSide {
     this.closing.abort();
   }
 
-  /** Reads the request whole and enters it in the record. */
-  private async receive(request: IncomingMessage, url: URL): Promise<Arrival> {
+  /** Reads the request whole and enters it in the record; undefined where the app ended in the middle of it. */
+  private async receive(request: IncomingMessage, url: URL): Promise<Arrival | undefined> {
     const method = request.method ?? 'GET';
     const bytes = await readAll(request);
+    if (bytes === undefined) return undefined;
     const body = await readBody(request.headers['content-type'], bytes).catch(refusalOf);
     const read: Body = body instanceof Refusal ? { json: undefined, files: [], violations: [] } : body;
     const found = this.router.find(method, url.pathname);
@@ -153,8 +155,14 @@ function breakOff(
   response.destroy();
 }
 
-async function readAll(request: IncomingMessage): Promise<Buffer> {
+/** Undefined where the connection was broken off before the end. */
+async function readAll(request: IncomingMessage): Promise<Buffer | undefined> {
   const chunks: Buffer[] = [];
-  for await (const chunk of request) chunks.push(chunk as Buffer);
+  try {
+    for await (const chunk of request) chunks.push(chunk as Buffer);
+  } catch (error) {
+    if (request.complete) throw error;
+    return undefined;
+  }
   return Buffer.concat(chunks);
 }
