@@ -1,5 +1,5 @@
 /** A turn in the making: the flow, the session as it is, what was said; and how a turn is brought to its end. */
-import type { Answer } from '../flow/answer.ts';
+import { type Answer, type AnswerKind, valueGiven } from '../flow/answer.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
 import type { Reply } from './message.ts';
 import { answersOf, type LogLine, type Session } from './session.ts';
@@ -48,7 +48,36 @@ export function accept(
   const opened = newlyOpen(flow, session, next, question);
   const asksAgain =
     opened.length === 0 ? [] : [note(`That changes what fits, so I ask again: ${opened.join(', ')}.`)];
-  return done(flow, next, lines, [{ reply: 'say', tone: 'heard', text: echo }, ...asksAgain]);
+  const stale = ofSizeBefore(flow, session, next, question);
+  const lookAgain =
+    stale.length === 0
+      ? []
+      : [
+          note(
+            `These figures were of the size before: ${stale.join('; ')}. Read them in the pattern again. To change one, say "change" and its name.`,
+          ),
+        ];
+  return done(flow, next, lines, [{ reply: 'say', tone: 'heard', text: echo }, ...asksAgain, ...lookAgain]);
+}
+
+/** Where the size was changed: what she had given of the pattern in the size before, which is asked after the size. */
+function ofSizeBefore(flow: CompiledFlow, before: Session, after: Session, answered: string): string[] {
+  const [was, is] = [before, after].map(({ log }) => valueGiven(answersOf(log), answered, 'size')?.label);
+  if (was === undefined || is === undefined || was === is) return [];
+  const answers = answersOf(after.log);
+  const stops = askedStops(flow, answers);
+  const later = stops.slice(stops.findIndex(({ id }) => id === answered) + 1);
+  return later
+    .filter(
+      ({ id, question: { about, kind } }) => about === 'pattern' && OF_A_SIZE.has(kind) && given(answers[id]),
+    )
+    .map(({ question }) => question.short);
+}
+
+const OF_A_SIZE: ReadonlySet<AnswerKind> = new Set(['stitches', 'rows', 'length']);
+
+function given(answer: Answer | undefined): boolean {
+  return answer?.given === 'value';
 }
 
 /** Questions that had a fitting answer before this turn and have none now. */

@@ -229,6 +229,15 @@ describe('the review', () => {
     expect(talk.at).toBe('review');
   });
 
+  it('names what was read in the pattern for the size before, when the size is changed', () => {
+    const talk = answered().say('change size', '3');
+    expect(talk.text).toContain(
+      'These figures were of the size before: Pattern, cuff stitches; Pattern, upper arm stitches;',
+    );
+    expect(talk.text).not.toContain('Pattern, finished bust');
+    expect(answered().say('change size', '2').text).not.toContain('These figures');
+  });
+
   it('drops questions that a change makes needless, and finds their answers again when it is undone', () => {
     const talk = answered().say('change changes', 'sleeve');
     expect(talk.at).toBe('review');
