@@ -26,10 +26,7 @@ export function planOf(book: Ledger, summary: readonly Phrase[], parts: readonly
       pieces: parts.flatMap((p) => p.pieces),
       assumed: book.assumed,
       waiting: book.waiting,
-      cautions: cautions(
-        book,
-        parts.some((p) => p.pieces.length > 0),
-      ),
+      cautions: cautions(book, steps.some(isKnitted)),
     },
   };
 }
@@ -85,6 +82,11 @@ export function gaugeSummary(gauge: Gauge): Phrase {
     stitches: quantity('stitches', gauge.stitches.perCm, 'stitches/cm'),
     rows: quantity('rows', gauge.rows.perCm, 'rows/cm'),
   });
+}
+
+/** Whether it tells hands to knit a garment: not a single row, a band, or figures alone. */
+function isKnitted({ piece, instead }: Step): boolean {
+  return piece !== 'all' && piece !== 'band' && instead.some((i) => i.do !== 'say');
 }
 
 /** Cautions as the trade gives them; said once, where they apply. */
