@@ -142,6 +142,7 @@ function refused(
 /** Rows at the top of a back knitted up: the right-side row of the short rows, and the row back. */
 const KEPT = 2;
 const NO_RAISE = { part: undefined, kept: 0 } as const;
+const NO_ROWS = { part: refused('cannot: raise has no rows', 'instead: raise in a deeper armhole'), kept: 0 };
 
 /** Below the shoulders of the back. `armhole`: what stands beside an armhole that is changed, null where it is the pattern's. */
 function raise(book: Ledger, armhole: ArmholeBeside | null): { part: Altered; kept: number } {
@@ -152,15 +153,15 @@ function raise(book: Ledger, armhole: ArmholeBeside | null): { part: Altered; ke
   const changed = armhole === null ? undefined : armholeChanged(book, armhole)?.change;
   if (changed?.kind === 'depth changed' && changed.top.construction === 'set-in') {
     const { events, rows: all } = changed.top.back.after;
-    if ((events.at(-1)?.row ?? 0) > all - kept)
-      return { part: refused('cannot: raise has no rows', 'instead: raise in a deeper armhole'), kept: 0 };
+    if ((events.at(-1)?.row ?? 0) > all - kept) return NO_ROWS;
   }
   const on = { made: { ...made, worked: 'flat' as const }, needle, after: rows(kept) };
   const part = neckWedgeOn(book, 'back neck raise', on);
   const gauge = ownGauge(book, 'flat');
   if (part === undefined || 'kind' in part || gauge === undefined || kept === 0) return { part, kept };
   // Of several ways those remain that take the rows that are kept for them.
-  return { part: takingRows(part, kept, gauge) ?? part, kept };
+  const fitting = takingRows(part, kept, gauge);
+  return fitting === undefined ? NO_ROWS : { part: fitting, kept };
 }
 
 function countsOf({ shoulder, stitches }: Neck): ShoulderCounts {

@@ -2,6 +2,7 @@
 import type { Gauge } from './gauge.ts';
 import { type Instruction, type Part, phrase, type Step, type Way } from './plan.ts';
 import { heightLine, plain, say } from './steps.ts';
+import type { Stitches } from './units.ts';
 
 /**
  * The short rows, where they take so many rows of the rest; undefined where they take others. Of several ways those
@@ -16,18 +17,25 @@ function stepTaking(step: Step, own: number, gauge: Gauge): Step | undefined {
   const choice = step.instead.find((one) => one.do === 'choose one');
   if (choice === undefined) return rowsOf(step.instead) === own ? step : undefined;
   const [first] = choice.ways.flatMap(({ instead }) => needlesOf(instead));
-  const ways = choice.ways.flatMap((way): Way[] => {
+  if (first === undefined) return undefined;
+  const fitting = choice.ways.flatMap((way) => {
     const lacking = own - rowsOf(way.instead);
-    if (lacking < 0 || first === undefined) return [];
-    return [lacking === 0 ? way : { ...way, instead: [...way.instead, plain(lacking, first, gauge)] }];
+    return lacking < 0 ? [] : [{ lacking, way: lacking === 0 ? way : filledUp(way, lacking, first, gauge) }];
   });
-  if (ways.length === 0) return undefined;
-  const filled = ways.some((way) => !choice.ways.includes(way));
+  if (fitting.length === 0) return undefined;
+  const ways = fitting.map(({ way }) => way);
+  const heights = [...new Set(fitting.map(({ lacking }) => lacking))]
+    .filter((lacking) => lacking > 0)
+    .map((lacking) => heightLine('height of the plain rows', lacking, gauge));
   return {
     ...step,
     instead: step.instead.map((one) => offered(one, ways)),
-    workings: [...step.workings, ...(filled ? [heightLine('height of the plain rows', own, gauge)] : [])],
+    workings: [...step.workings, ...heights],
   };
+}
+
+function filledUp(way: Way, lacking: number, needle: Stitches, gauge: Gauge): Way {
+  return { ...way, instead: [...way.instead, plain(lacking, needle, gauge)] };
 }
 
 function offered(instruction: Instruction, ways: readonly Way[]): Instruction {
