@@ -13,7 +13,7 @@ import { type Command, readCommand } from './read/command.ts';
 import { readGauge } from './read/gauge.ts';
 import { again, at, note, nothingToAnswer, type Scene, type Turn } from './scene.ts';
 import { answersOf, type PendingOption, type Session } from './session.ts';
-import { showKey, showWorkings } from './show.ts';
+import { show, showKey, showWorkings } from './show.ts';
 import { showAnswer } from './shown.ts';
 import { screenOf, standing } from './standing.ts';
 import { putBack, take, takeAlong } from './take.ts';
@@ -32,14 +32,10 @@ export function turn(given: CompiledFlow, session: Session, message: Message, no
   if (gone !== undefined) return gone;
   if (scene.at.at === 'sum') return workSum(scene, scene.at);
   if (asksForSums(scene)) return beginSums(scene);
-  if (scene.at.at === 'outcome' && message.text.trim().toLowerCase() === 'plan') return again(scene, []);
-  if (message.text.trim().toLowerCase() === 'keep') return keep(scene);
-  if (message.text.trim().toLowerCase() === 'workings' && scene.at.at === 'outcome') {
-    return { session: woken, added: [], replies: [showWorkings(flow, woken)] };
-  }
-  if (message.text.trim().toLowerCase() === 'key' && scene.at.at === 'outcome') {
-    return { session: woken, added: [], replies: [showKey(flow, woken)] };
-  }
+  const word = message.text.trim().toLowerCase();
+  if (word === 'keep') return keep(scene);
+  const page = scene.at.at === 'outcome' ? PAGES[word] : undefined;
+  if (page !== undefined) return { session: woken, added: [], replies: page(flow, woken) };
   const along = scene.at.at === 'question' ? takeAlong(scene, scene.at.stop) : undefined;
   if (along !== undefined) return along;
   if (scene.at.at !== 'cancelled' && asksElsewhere(message.text))
@@ -50,6 +46,13 @@ export function turn(given: CompiledFlow, session: Session, message: Message, no
   if (woken.place.pending !== null) return choosePending(scene, scene.at.stop, woken.place.pending.options);
   return takeAnswer(scene, scene.at.stop);
 }
+
+/** What may be shown of a plan that stands, by the word that asks for it. */
+const PAGES: Readonly<Record<string, typeof show>> = {
+  plan: show,
+  workings: (flow, session) => [showWorkings(flow, session)],
+  key: (flow, session) => [showKey(flow, session)],
+};
 
 /** Words that are no answer may tell that she wants another chapter. */
 function elsewhereOr(scene: Scene, otherwise: () => Turn): Turn {
