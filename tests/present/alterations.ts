@@ -2,6 +2,7 @@
 import type { Plan } from '../../src/fit/plan.ts';
 import { loadFlows } from '../../src/library.ts';
 import { runScript } from '../../src/transport/script/run.ts';
+import { everyWish } from '../dialogue/every-wish.ts';
 
 type Typed = Readonly<Record<string, string>>;
 
@@ -107,46 +108,15 @@ const HEM: Typed = {
 
 /** Every wish on the sample sweater in the round. */
 const WHOLE: Typed = {
-  unit: 'cm',
-  pattern: 'Pennywhin, in the round',
-  swatch_made: 'in the round',
-  swatch_washed: 'yes',
-  swatch_stitches: '22 sts over 10 cm',
-  swatch_stitches_2: '22.5 sts over 10 cm',
-  swatch_stitches_3: '22 sts over 10 cm',
-  swatch_rows: '30 rows over 10 cm',
-  swatch_rows_2: '30.5 over 10 cm',
-  table: 'women',
-  bust: '96.5 cm',
-  upper_bust: '91 cm',
-  fit: 'classic',
+  ...everyWish({
+    stitches: 22,
+    rows: 30,
+    bust: 96.5,
+    longer: 0,
+    pattern: 'Pennywhin, in the round',
+    unit: 'cm',
+  }),
   size: '4',
-  wishes: 'all',
-  upper_arm: '33 cm',
-  wrist: '16 cm',
-  sleeve_length: '45 cm',
-  body_length: '40 cm',
-  waist: '80 cm',
-  waist_ease: '8 cm',
-  underarm_to_waist: '18 cm',
-  front_length: '46 cm',
-  back_length: '42 cm',
-  bust_shaping: 'short rows',
-  bust_fabric: 'plain',
-  bust_span: '19 cm',
-  bust_below_underarm: '5 cm',
-  hem_drop: '5 cm',
-  hem_over: 'across the back',
-  armhole_wanted: '22 cm',
-  neck_width: '18 cm',
-  neck_depth: '10 cm',
-  shoulder_how: 'short rows',
-  shoulder_drop: '3 cm',
-  neck_raise: '2.5 cm',
-  yarn_swatch: '9 g',
-  yarn_swatch_width: '15 cm',
-  yarn_swatch_height: '15 cm',
-  yarn_ball: '50 g',
 };
 
 /** By what is altered. */
