@@ -30,7 +30,7 @@ const MEASURED = 'tests-measured.json';
 const LONGEST = whole('EASEWRIGHT_LONGEST', 60);
 const LONG = 2;
 /** What remembers anything from one call to the next: a mutant there can outlive its own turn. */
-const REMEMBERING = ['src/fit/working.ts'];
+const REMEMBERING = ['src/fit/formula.ts'];
 /** How many of the last tests to have killed a mutant are tried before all others. */
 const LATELY = 4;
 

@@ -1,6 +1,8 @@
 /** A line of workings with something in it changed, as one works it who slips. */
+
+import { evaluate } from './formula.ts';
 import { isSame, type Sum } from './sum.ts';
-import { evaluate, type Quantity, type Rounding, type WorkingLine } from './working.ts';
+import type { Quantity, Rounding, WorkingLine } from './working.ts';
 
 export interface Variant {
   /** The line at which it parts from the workings, and the quantity that was taken wrongly, where it is one. */

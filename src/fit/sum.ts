@@ -1,10 +1,12 @@
 /** The sums of a plan that a knitter may work herself: which lines of its workings are worth a try, in her unit. */
+
+import { evaluate } from './formula.ts';
 import { decimalsOf, inUnit } from './in-unit.ts';
 import type { Plan } from './plan.ts';
 import { isRight, roundedAs } from './right.ts';
 import { type LengthUnit, roundHalfUp } from './units.ts';
 import type { Worked } from './words.ts';
-import { evaluate, type Quantity, type QuantityUnit, type WorkingLine } from './working.ts';
+import type { Quantity, QuantityUnit, WorkingLine } from './working.ts';
 
 export interface Sum {
   /** As it stands in the plan. */

@@ -1,9 +1,11 @@
 /** A knitter's own figure for a sum, held against the workings: right, parted by a slip that is known, or by another. */
+
+import { evaluate } from './formula.ts';
 import { MISTAKES, type Mistake, ROUNDING_SLIPS, variantsOf } from './mistake.ts';
 import type { Variant } from './mistake-variants.ts';
 import { isClose, isRight } from './right.ts';
 import type { Sum } from './sum.ts';
-import { applyRounding, evaluate } from './working.ts';
+import { applyRounding } from './working.ts';
 
 export interface Slip {
   readonly mistake: Mistake;

@@ -1,10 +1,11 @@
 /** Interviews answered from a script, and what their plans state. */
 import { expect } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { inUnit } from '../../src/fit/in-unit.ts';
 import type { Cannot, Instruction, Outcome, Plan, Step } from '../../src/fit/plan.ts';
 import { parsePlan } from '../../src/fit/plan-schema.ts';
 import type { Segment } from '../../src/fit/row.ts';
-import { evaluate, QUANTITY_UNITS, type WorkingLine } from '../../src/fit/working.ts';
+import { QUANTITY_UNITS, type WorkingLine } from '../../src/fit/working.ts';
 import { loadFlows } from '../../src/library.ts';
 import { cannotText, planText } from '../../src/present/plan-text.ts';
 import { formatNumber } from '../../src/present/quantity.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { changeDepth, type DropAsk, type SetInAsk } from '../../src/fit/armhole-depth.ts';
+import { evaluate } from '../../src/fit/formula.ts';
 import { ANY_COUNT } from '../../src/fit/gauge.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { knitEdges } from '../simulator/edges.ts';
 import { over10cm } from './at-gauge.ts';
 

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Blended, blend } from '../../src/fit/blend.ts';
 import { contradictions } from '../../src/fit/contradictions.ts';
+import { evaluate } from '../../src/fit/formula.ts';
 import type { Pattern } from '../../src/fit/pattern.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
 import { stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 
 function blended(pattern: Pattern, shoulders: string, bust: string, hip: string): Blended {
   const done = blend(pattern, { shoulders, bust, hip, sleeves: bust });

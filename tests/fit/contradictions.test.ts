@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CONTRADICTIONS, type Contradiction } from '../../src/fit/contradiction.ts';
 import { contradictions } from '../../src/fit/contradictions.ts';
+import { evaluate } from '../../src/fit/formula.ts';
 import type { Counted, Pattern } from '../../src/fit/pattern.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
 import { cm, rows, stitches } from '../../src/fit/units.ts';
 import type { Region } from '../../src/fit/words.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { withCount as count, withLength as length, only, withSize } from './with-size.ts';
 
 const codes = (found: readonly Contradiction[]) => found.map((c) => `${c.size ?? 'all'}: ${c.code}`);

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type DropShoulderAsk, dropShoulder } from '../../src/fit/drop-shoulder.ts';
+import { evaluate } from '../../src/fit/formula.ts';
 import { ANY_COUNT } from '../../src/fit/gauge.ts';
 import { cm } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { over10cm } from './at-gauge.ts';
 
 const asks: fc.Arbitrary<DropShoulderAsk> = fc

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { join } from '../../src/fit/join.ts';
 import { stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { told } from './told.ts';
 
 const asks = fc

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { rateAsPrinted, rateFrom } from '../../src/fit/gauge.ts';
 import { gaugeToReach, knitted, widthToFollow } from '../../src/fit/knitted.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
 import { cm, inches, rows, stitches } from '../../src/fit/units.ts';
 import { REGIONS, type Region } from '../../src/fit/words.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { bothOf, bustSizes, gaugeOf, patternOf } from './plain-pattern.ts';
 
 const OWN = bothOf(gaugeOf(20, 28, 'cm'));

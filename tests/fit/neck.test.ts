@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { ANY_COUNT } from '../../src/fit/gauge.ts';
 import { changeNeck, type Neck, type NeckAsk, neck, neckband } from '../../src/fit/neck.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { knitEdges } from '../simulator/edges.ts';
 import { Needle } from '../simulator/needle.ts';
 import { over10cm } from './at-gauge.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { placeButtons } from '../../src/fit/buttons.ts';
+import { evaluate } from '../../src/fit/formula.ts';
 import { ANY_COUNT } from '../../src/fit/gauge.ts';
 import { type PickUpAsk, pickUp, RATIO_WITHIN, runsFor, smallRatio } from '../../src/fit/pickup.ts';
 import { perCm, rows } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { told } from './told.ts';
 
 const ask = (over: Partial<PickUpAsk> = {}): PickUpAsk => ({

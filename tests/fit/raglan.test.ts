@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { type RaglanAsk, type RaglanShape, raglan } from '../../src/fit/raglan.ts';
 import { RAGLAN_PARTS } from '../../src/fit/raglan-shape.ts';
 import { CARRIERS } from '../../src/fit/spacing.ts';
 import { cm, rows, stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { Needle } from '../simulator/needle.ts';
 import { over10cm } from './at-gauge.ts';
 

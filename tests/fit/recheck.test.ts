@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { type Gauge, rateFrom } from '../../src/fit/gauge.ts';
 import { level, type Piece, piece } from '../../src/fit/outline.ts';
 import { type Recheck, type RecheckAsk, recheck } from '../../src/fit/recheck.ts';
 import { cm, rows, stitches } from '../../src/fit/units.ts';
-import { evaluate, type WorkingLine } from '../../src/fit/working.ts';
+import type { WorkingLine } from '../../src/fit/working.ts';
 
 const gauge = (sts: number, rws: number, span = 10): Gauge => ({
   stitches: rateFrom([{ count: sts, span: cm(span), unit: 'cm' }]),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { contradictions } from '../../src/fit/contradictions.ts';
+import { evaluate } from '../../src/fit/formula.ts';
 import { type Gauge, rateAsPrinted } from '../../src/fit/gauge.ts';
 import { needleWay } from '../../src/fit/needle-way.ts';
 import { sizesAtGauge } from '../../src/fit/other-size.ts';
@@ -8,7 +9,6 @@ import type { Pattern, PatternSize } from '../../src/fit/pattern.ts';
 import { regauge } from '../../src/fit/regauge.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { told } from './told.ts';
 
 const gauge = (sts: number, rws: number): Gauge => ({

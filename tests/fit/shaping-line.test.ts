@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { LINE_REFUSALS, type LineRefusal } from '../../src/fit/shaping-clause.ts';
 import { type LineAsk, type LineReading, readShapingLine } from '../../src/fit/shaping-line.ts';
 import { lineForSize } from '../../src/fit/shaping-size.ts';
 import { space } from '../../src/fit/spacing.ts';
 import { rows, stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 
 type Known = Omit<LineAsk, 'text'>;
 const counts = (start: number, end?: number, perRow?: number): Known => ({

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { type ShoulderAsk, type ShoulderSlope, shoulderSlope } from '../../src/fit/shoulder-slope.ts';
 import { cm, perCm, stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { knitWedge } from '../simulator/knit-wedge.ts';
 import { Needle } from '../simulator/needle.ts';
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { knitted } from '../../src/fit/knitted.ts';
 import type { Pattern } from '../../src/fit/pattern.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
@@ -7,7 +8,6 @@ import { chooseSize, EFFORT, PRICE_PER_CM, type Ranking, type SizeChoice } from 
 import { type Targets, targetsFor, targetsFromGarment } from '../../src/fit/targets.ts';
 import { cm, inches, type LengthUnit, lengthIn, onTape } from '../../src/fit/units.ts';
 import { FITS, type Measurement, REGIONS, type Region } from '../../src/fit/words.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { bothOf, bustSizes, gaugeOf, patternOf } from './plain-pattern.ts';
 
 const THEIRS = bothOf(gaugeOf(22, 30, 'cm'));

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { CHANGES, left, MADE_OF, taken } from '../../src/fit/row.ts';
 import { type CannotSpread, type Spread, type SpreadAsk, spread } from '../../src/fit/spread.ts';
 import { ENDS } from '../../src/fit/stretches.ts';
 import { stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { Needle } from '../simulator/needle.ts';
 
 const count = (least: number, most: number) => fc.integer({ min: least, max: most }).map(stitches);

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { targetsFor, targetsFromGarment } from '../../src/fit/targets.ts';
 import { cm, inches } from '../../src/fit/units.ts';
 import type { Measurement } from '../../src/fit/words.ts';
 import { REGIONS } from '../../src/fit/words.ts';
-import { evaluate } from '../../src/fit/working.ts';
 
 const body = (
   known: Partial<Record<Measurement, number>>,

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { BODY_TAPE_ERROR, garmentUncertainty } from '../../src/fit/garment-uncertainty.ts';
 import { type Gauge, rangeOf, rateAsPrinted, rateFrom } from '../../src/fit/gauge.ts';
 import { SAMPLE_ROUND } from '../../src/fit/sample.ts';
 import { fromCount, fromSlope, fromTape, together, uncertainty } from '../../src/fit/uncertainty.ts';
 import { cm } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 
 const gauge = (span: number): Gauge => ({
   stitches: rateFrom([{ count: 2.2 * span, span: cm(span), unit: 'cm' }]),

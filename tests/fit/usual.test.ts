@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkMeasurement } from '../../src/fit/body.ts';
+import { evaluate } from '../../src/fit/formula.ts';
 import { ORIGINS } from '../../src/fit/tables/origin.ts';
 import { cm, inches } from '../../src/fit/units.ts';
 import { usual } from '../../src/fit/usual.ts';
 import { MEASUREMENTS, type Measurement, TABLES, type Table } from '../../src/fit/words.ts';
-import { evaluate } from '../../src/fit/working.ts';
 
 type Known = Partial<Record<Measurement, number>>;
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bustAdvice } from '../../src/fit/bust-advice.ts';
+import { evaluate } from '../../src/fit/formula.ts';
 import { CARRIERS } from '../../src/fit/spacing.ts';
 import { cm, perCm, rows, stitches } from '../../src/fit/units.ts';
 import { frontStitches, type VerticalDartAsk, verticalDarts } from '../../src/fit/vertical-dart.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { Needle } from '../simulator/needle.ts';
 
 const ask: VerticalDartAsk = {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { cm, perCm, rows, stitches } from '../../src/fit/units.ts';
 import { extraRowsAt, layWedge, type Wedge } from '../../src/fit/wedge.ts';
 import { mostTurns, turnsOf, type WedgeAsk } from '../../src/fit/wedge-base.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { knitWedge } from '../simulator/knit-wedge.ts';
 import { Needle } from '../simulator/needle.ts';
 

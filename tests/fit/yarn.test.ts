@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { type Gauge, rateAsPrinted } from '../../src/fit/gauge.ts';
 import { level, piece } from '../../src/fit/outline.ts';
 import { cm, perCm } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { replaceBalls, yarnFromPattern, yarnFromSwatch } from '../../src/fit/yarn.ts';
 import { areaInAll, areaOf } from '../../src/fit/yarn-area.ts';
 import { rowsLeft, yarnForRows, yarnLeft } from '../../src/fit/yarn-left.ts';

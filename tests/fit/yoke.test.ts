@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import { cm, rows, stitches } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { type YokeAsk, type YokeShape, yoke } from '../../src/fit/yoke.ts';
 import { asPattern, evenly, THREE_ROUNDS } from '../../src/fit/yoke-scheme.ts';
 import { Needle } from '../simulator/needle.ts';

@@ -1,8 +1,8 @@
 /** The answer key: what a plan starts from, and every sum of it, so that it can be checked by hand. */
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../src/fit/formula.ts';
 import type { Plan } from '../../src/fit/plan.ts';
 import { LENGTH_UNITS } from '../../src/fit/units.ts';
-import { evaluate } from '../../src/fit/working.ts';
 import { answerKey } from '../../src/present/key.ts';
 import { keyText } from '../../src/present/key-text.ts';
 import { planText } from '../../src/present/plan-text.ts';
