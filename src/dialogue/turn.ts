@@ -34,7 +34,7 @@ export function turn(given: CompiledFlow, session: Session, message: Message, no
   if (asksForSums(scene)) return beginSums(scene);
   const word = message.text.trim().toLowerCase();
   if (word === 'keep') return keep(scene);
-  const page = scene.at.at === 'outcome' ? PAGES[word] : undefined;
+  const page = scene.at.at === 'outcome' ? PAGES.get(word) : undefined;
   if (page !== undefined) return { session: woken, added: [], replies: page(flow, woken) };
   const along = scene.at.at === 'question' ? takeAlong(scene, scene.at.stop) : undefined;
   if (along !== undefined) return along;
@@ -48,11 +48,11 @@ export function turn(given: CompiledFlow, session: Session, message: Message, no
 }
 
 /** What may be shown of a plan that stands, by the word that asks for it. */
-const PAGES: Readonly<Record<string, typeof show>> = {
-  plan: show,
-  workings: (flow, session) => [showWorkings(flow, session)],
-  key: (flow, session) => [showKey(flow, session)],
-};
+const PAGES: ReadonlyMap<string, typeof show> = new Map<string, typeof show>([
+  ['plan', show],
+  ['workings', (flow, session) => [showWorkings(flow, session)]],
+  ['key', (flow, session) => [showKey(flow, session)]],
+]);
 
 /** Words that are no answer may tell that she wants another chapter. */
 function elsewhereOr(scene: Scene, otherwise: () => Turn): Turn {

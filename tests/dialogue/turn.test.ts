@@ -265,6 +265,11 @@ describe('the review', () => {
     expect(talk.session.log).toEqual(answered().session.log);
   });
 
+  it('takes no word for a page that is none, whatever words the language itself knows', () => {
+    for (const word of ['constructor', 'toString', '__proto__'])
+      expect(answered().say('yes', word).at).toBe('outcome');
+  });
+
   it('jumps from the plan to one answer and back to a new plan', () => {
     const talk = answered().say('yes', 'change waist', '32 in');
     expect(talk.at).toBe('review');
