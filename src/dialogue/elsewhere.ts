@@ -3,6 +3,7 @@
  * another. Until she says yes nothing changes; then this interview rests as it is, and the transport begins the other.
  */
 import type { CompiledFlow } from '../flow/compile.ts';
+import type { Book } from '../flow/load.ts';
 import type { FlowFile } from '../flow/schema.ts';
 import { readCommand } from './read/command.ts';
 import { bare, phraseOf } from './read/phrase.ts';
@@ -37,15 +38,24 @@ export function asksElsewhere(text: string): boolean {
 /** The chapter that these words surely mean; undefined where they may mean anything else, or this chapter has it too. */
 export function meantElsewhere({ book, file }: CompiledFlow, text: string): Elsewhere | undefined {
   if (text.length > LONGEST) return undefined;
-  const all = [...book.flows.values()];
-  const found = findWish(all, text);
+  const few = text.trim().split(/\s+/).length < FEWEST_WORDS;
+  if (few && !namesIn(book).has(bare(phraseOf(text)))) return undefined;
+  const found = findWish([...book.flows.values()], text);
   if (found.found !== 'one' || found.wish.id === file.id || holds(file, found.wish.id)) return undefined;
-  const named = [found.wish.title, found.wish.wish].some(
-    (name) => bare(phraseOf(name)) === bare(phraseOf(text)),
-  );
-  const words = text.trim().split(/\s+/).length;
-  return named || words >= FEWEST_WORDS ? { flow: found.wish.id } : undefined;
+  return { flow: found.wish.id };
 }
+
+/** Titles and wishes of a book's chapters, put as what is typed is put; books are never changed. */
+function namesIn(book: Book): ReadonlySet<string> {
+  const chapters = [...book.flows.values()];
+  const known =
+    NAMES.get(book) ??
+    new Set(chapters.flatMap(({ title, wish }) => [title, wish].map((name) => bare(phraseOf(name)))));
+  NAMES.set(book, known);
+  return known;
+}
+
+const NAMES = new WeakMap<Book, ReadonlySet<string>>();
 
 function holds({ steps }: FlowFile, id: string): boolean {
   return steps.some((step) => 'include' in step && step.include === id);

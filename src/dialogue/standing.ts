@@ -1,5 +1,5 @@
 /** Where an interview stands: what replaying its log through the flow's machine gives. */
-import { initialTransition, transition } from 'xstate';
+import { transition } from 'xstate';
 import type { Answers } from '../flow/answer.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
 import { answersOf, type Session } from './session.ts';
@@ -12,9 +12,20 @@ export type Standing =
   | { readonly at: 'outcome' }
   | { readonly at: 'cancelled' };
 
-export function standing(flow: CompiledFlow, { log, place }: Session): Standing {
+/** The same object for the same session and flow: sessions are never changed, only replaced. */
+export function standing(flow: CompiledFlow, session: Session): Standing {
+  const known = STANDING.get(session);
+  if (known?.flow === flow) return known.standing;
+  const found = findStanding(flow, session);
+  STANDING.set(session, { flow, standing: found });
+  return found;
+}
+
+const STANDING = new WeakMap<Session, { readonly flow: CompiledFlow; readonly standing: Standing }>();
+
+function findStanding(flow: CompiledFlow, { log, place }: Session): Standing {
   if (place.rest === 'cancelled') return { at: 'cancelled' };
-  const [replayed] = initialTransition(flow.machine, { answers: answersOf(log) });
+  const replayed = flow.replayed(answersOf(log));
   const revisited =
     place.revisiting === null
       ? replayed

@@ -24,9 +24,15 @@ export function sumLines(log: readonly LogLine[]): readonly SumLine[] | undefine
   return log.slice(last + 1).flatMap((l) => (l.line === 'sum' ? [l] : []));
 }
 
+/** The same ones for the same outcome. */
 export function sumsIn(outcome: Outcome): readonly Sum[] {
-  return outcome.kind === 'plan' ? sumsOf(outcome.plan) : [];
+  const known = SUMS.get(outcome) ?? (outcome.kind === 'plan' ? sumsOf(outcome.plan) : []);
+  SUMS.set(outcome, known);
+  return known;
 }
+
+/** Outcomes are never changed. */
+const SUMS = new WeakMap<Outcome, readonly Sum[]>();
 
 /** The first that she has not come past; undefined where there is none. */
 export function openSum(log: readonly LogLine[], outcome: () => Outcome): OpenSum | undefined {

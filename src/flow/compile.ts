@@ -6,7 +6,7 @@
  *     ▲          │ ANSWER                   │    ╰─▶ cannot
  *     ╰──────────╯                          ╰ CONFIRM
  */
-import { assign, setup } from 'xstate';
+import { assign, initialTransition, type SnapshotFrom, setup } from 'xstate';
 import type { Outcome } from '../fit/plan.ts';
 import type { Dialect } from '../fit/terms.ts';
 import type { Answer, Answers } from './answer.ts';
@@ -57,7 +57,9 @@ export interface CompiledFlow {
   readonly inTerms: (dialect: Dialect) => CompiledFlow;
   readonly stops: readonly Stop[];
   readonly questions: ReadonlyMap<string, Question>;
-  readonly machine: ReturnType<typeof machineFor>;
+  readonly machine: Machine;
+  /** The state into which these answers bring the machine: the first question without a fitting one, or the review. */
+  readonly replayed: (answers: Answers) => SnapshotFrom<Machine>;
   /** The answers to questions that are asked as things stand; others are kept but have no say. */
   readonly inForce: (answers: Answers) => Answers;
   readonly outcome: (answers: Answers) => Outcome;
@@ -69,6 +71,8 @@ export interface CompiledFlow {
   /** What stands in for an unknown answer; undefined where nothing does. */
   readonly standIn: (question: Question, answers: Answers) => Suggestion | undefined;
 }
+
+type Machine = ReturnType<typeof machineFor>;
 
 export type Flows = ReadonlyMap<string, CompiledFlow>;
 
@@ -144,7 +148,11 @@ function compileFlow(
     return answer !== undefined && fits(asked(stop, answers), answer);
   };
   // Made when it is first needed: most runs need one flow of all.
-  let machine: ReturnType<typeof machineFor> | undefined;
+  let machine: Machine | undefined;
+  const machineNow = (): Machine => {
+    machine ??= machineFor(file.id, stops, passes, outcome);
+    return machine;
+  };
   const asks = (stop: Stop, answers: Answers): boolean =>
     isAsked(stop, inForce(answers), takenFrom(inForce(answers)));
   const passes = (stop: Stop, { answers, revisiting }: Interview): boolean =>
@@ -163,9 +171,9 @@ function compileFlow(
     standIn: (question, answers) =>
       'use' in question.unknown ? suggest(question.unknown.use, answers)[0] : undefined,
     get machine() {
-      machine ??= machineFor(file.id, stops, passes, outcome);
-      return machine;
+      return machineNow();
     },
+    replayed: once((answers) => initialTransition(machineNow(), { answers })[0]),
   };
 }
 
