@@ -39,6 +39,9 @@ export class Bench {
     { readonly rows: number; readonly count: number; readonly grown: readonly number[] }
   >();
 
+  /** Where each step of a piece ended, in the order of knitting. */
+  readonly ends: { readonly place: Place; readonly rows: number; readonly count: number }[] = [];
+
   /** Pieces of which something above the armhole was told. */
   readonly necks = new Set<Place>();
   /** Rows of a body so far, of its back or of its front: what lies above the underarm left out. */

@@ -2,6 +2,7 @@
 import type { Finished, Instruction } from '../../src/fit/plan.ts';
 import { edgeOf } from '../simulator/edges.ts';
 import type { Knitting } from './knitting.ts';
+import { frontNeck, yokeEnds } from './necks.ts';
 import { figure } from './whole-checks.ts';
 
 export function wholeGarment(knitting: Knitting): void {
@@ -49,6 +50,18 @@ function measured(knitting: Knitting, name: string): number | undefined {
       return high(armholeRows(knitting, 'back'));
     case 'height of the cap':
       return high(edgesOf(plan, 'where: sleeve cap')?.rows);
+    case 'front neck width': {
+      const neck = frontNeck(plan);
+      return neck && neck.stitches / stitchesPerCm;
+    }
+    case 'front neck depth': {
+      const neck = frontNeck(plan);
+      return neck && (neck.rows + neck.slope) / rowsPerCm;
+    }
+    case 'neck around': {
+      const ends = yokeEnds(plan, body.up);
+      return ends && ends.neck / stitchesPerCm;
+    }
     case 'yoke depth':
       return high(after('yoke: where: raglan lines')?.rows ?? after('yoke: where: yoke round')?.rows);
     default:

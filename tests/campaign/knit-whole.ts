@@ -1,16 +1,19 @@
 /** Knits a whole plan from nothing but its steps, piece by piece, and holds it against the pattern's own counts. */
 import type { Plan, Step } from '../../src/fit/plan.ts';
+import type { Answers } from '../../src/flow/answer.ts';
 import { Bench, type Place, rowsOf } from './bench.ts';
+import { drawnAsTold } from './drawn.ts';
 import type { Findings } from './findings.ts';
 import { follow } from './follow.ts';
 import { wholeGarment } from './garment-checks.ts';
 import { STOPPED, stateFigures } from './knit-plan.ts';
 import { type Knitting, markUnderarm } from './knitting.ts';
+import { joinsMeet } from './necks.ts';
 import type { Printed } from './printed.ts';
 import { checked, said } from './whole-checks.ts';
 
-export function knitWhole(plan: Plan, printed: Printed, findings: Findings): void {
-  const knitting: Knitting = { plan, printed, bench: new Bench(findings), findings };
+export function knitWhole(plan: Plan, answers: Answers, printed: Printed, findings: Findings): void {
+  const knitting: Knitting = { plan, answers, printed, bench: new Bench(findings), findings };
   for (const step of plan.steps) {
     findings.at(`${step.piece}: ${step.where.say}`);
     findings.meet(step.where.say);
@@ -20,6 +23,8 @@ export function knitWhole(plan: Plan, printed: Printed, findings: Findings): voi
     if (place !== null) findings.knit(() => knitStep(knitting, step, place));
   }
   wholeGarment(knitting);
+  joinsMeet(knitting);
+  drawnAsTold(knitting);
 }
 
 function placeOf({ piece, worked, where, instead, notes }: Step): Place | null {
@@ -91,6 +96,7 @@ function knitStep(knitting: Knitting, step: Step, place: Place): void {
   }
   const on = bench.at(place);
   if (on?.whole === true && !ABOVE_UNDERARM.has(step.where.say)) bench.lengths.set(place, rowsOf(on));
+  if (on !== undefined) bench.ends.push({ place, rows: rowsOf(on), count: on.needle.count });
   if (on !== undefined)
     bench.done.set(`${step.piece}: ${step.where.say}`, {
       rows: rowsOf(on),

@@ -1,5 +1,6 @@
 /** One garment while it is knitted from its plan: where each piece begins, and what it is held against. */
 import type { Plan } from '../../src/fit/plan.ts';
+import type { Answers } from '../../src/flow/answer.ts';
 import { Needle } from '../simulator/needle.ts';
 import { type Bench, type OnNeedle, type Place, rowsOf } from './bench.ts';
 import type { Findings } from './findings.ts';
@@ -8,6 +9,8 @@ import type { Printed } from './printed.ts';
 /** What the plan tells of one garment while it is knitted. */
 export interface Knitting {
   readonly plan: Plan;
+  /** What the knitter answered. */
+  readonly answers: Answers;
   readonly printed: Printed;
   readonly bench: Bench;
   readonly findings: Findings;

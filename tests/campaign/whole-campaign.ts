@@ -16,9 +16,10 @@ export function wholeCampaign({ runs, seed }: Budget): ReadonlyMap<string, numbe
   fc.assert(
     fc.property(wearers, (wearer) => {
       const findings = new Findings();
-      const outcome = flow.outcome(answersOf(wearer, flow));
+      const answers = answersOf(wearer, flow);
+      const outcome = flow.outcome(answers);
       findings.meet(`whole way: ${outcome.kind}`);
-      if (outcome.kind === 'plan') knitWhole(outcome.plan, printedFor(wearer), findings);
+      if (outcome.kind === 'plan') knitWhole(outcome.plan, answers, printedFor(wearer), findings);
       for (const [what, times] of findings.met) met.set(what, (met.get(what) ?? 0) + times);
       if (findings.faults.length > 0) throw new Error(findings.faults.join('\n'));
     }),
