@@ -32,26 +32,27 @@ export type BodyItem =
   /** They cannot be knitted, or every row there is wanted for shaping; the sections stay whole. */
   | { readonly kind: 'cannot lie'; readonly part: Impossible | null; readonly section: BodySection };
 
-/** Sections and short rows in the order of knitting. Short rows that begin in an edging, or beyond the body, cannot lie. */
+/**
+ * Sections and short rows in the order of knitting. Short rows that begin in an edging cannot lie; those that begin
+ * too near the end of the last section begin as late in it as they can.
+ */
 export function layInBody(body: BodyShaping, wanted: readonly ToLay[]): readonly BodyItem[] {
   const whole: BodyItem[] = body.sections.map((section) => ({ kind: 'section', section }));
   return [...wanted].sort((a, b) => b.after - a.after).reduce((items, one) => lay(body, items, one), whole);
 }
 
 /** The topmost are laid first, so that rows below them still count from the start. */
-function lay({ ask }: BodyShaping, items: readonly BodyItem[], one: ToLay): BodyItem[] {
+function lay({ ask }: BodyShaping, items: BodyItem[], one: ToLay): BodyItem[] {
+  const last = items.findLastIndex(({ kind }) => kind === 'section');
   let start = 0;
   for (const [i, item] of items.entries()) {
     if (item.kind !== 'section') continue;
-    const { section } = item;
-    const end = start + section.stretch.rows;
-    if (one.after < end || i === items.length - 1) {
-      const made = divided(ask, section, start, one);
-      return [...items.slice(0, i), ...made, ...items.slice(i + 1)];
-    }
+    const end = start + item.section.stretch.rows;
+    if (one.after < end || i === last)
+      return items.toSpliced(i, 1, ...divided(ask, item.section, start, one));
     start = end;
   }
-  return [...items];
+  return items;
 }
 
 function divided(ask: BodyAsk, section: BodySection, start: number, { after, on }: ToLay): BodyItem[] {
@@ -83,8 +84,7 @@ const ROWS_TAKEN = [1, 0] as const;
 /** On a flat piece short rows begin with a right-side row, after an even number of rows. */
 function beginsAfter(ask: BodyAsk, section: BodySection, wanted: number, own: number): number | undefined {
   const step = ask.gauge.worked === 'flat' ? 2 : 1;
-  const last = section.stretch.rows - own;
-  const begins = Math.min(Math.max(0, wanted), last - (last % step));
+  const begins = step * Math.floor(Math.min(Math.max(0, wanted), section.stretch.rows - own) / step);
   return begins < 0 ? undefined : begins;
 }
 
@@ -98,7 +98,7 @@ interface Divided {
 function shareOut(ask: BodyAsk, section: BodySection, at: Divided) {
   const rest = section.stretch.rows - at.before - at.own;
   const lines = rowLines(section, at);
-  const parts = section.spacing === null ? straight(section) : shaped(ask, section, at);
+  const parts = halves(ask, section, at);
   if (parts === undefined) return undefined;
   const of = (part: 'before' | 'rest', line: WorkingLine, count: number): BodySection[] =>
     count === 0
@@ -144,14 +144,19 @@ function rowLines({ stretch }: BodySection, { before, own, start }: Divided) {
 
 type Halves = Readonly<Record<'before' | 'rest', Pick<BodySection, 'from' | 'to' | 'spacing'>>>;
 
-function straight({ from, to }: BodySection): Halves {
-  return { before: { from, to, spacing: null }, rest: { from, to, spacing: null } };
+function halves(ask: BodyAsk, section: BodySection, at: Divided): Halves | undefined {
+  const { spacing } = section;
+  if (spacing === null) return { before: section, rest: section };
+  return spacing.kind === 'spaced' ? shaped(ask, section, spacing, at) : undefined;
 }
 
 /** As many shaping rows before the short rows as there were, as far as rows beside them allow. */
-function shaped(ask: BodyAsk, section: BodySection, { before, own }: Divided): Halves | undefined {
-  const { spacing } = section;
-  if (spacing?.kind !== 'spaced') return undefined;
+function shaped(
+  ask: BodyAsk,
+  section: BodySection,
+  spacing: Spaced,
+  { before, own }: Divided,
+): Halves | undefined {
   const frames = framesFor(ask, section, before, own);
   const times = spacing.shaping.length;
   const most = { before: capacity(frames.before), rest: capacity(frames.rest) };
