@@ -89,7 +89,7 @@ function readKind({ question, answers, offered }: Asked, text: string): Heard<Va
       return as(readLengthRow(text, unit), (row) => sizesValue(row, unit));
     case 'size': {
       const labels = offered().flatMap(({ value }) => (value.kind === 'size' ? [value.label] : []));
-      const choices = labels.map((label) => ({ id: label, label, hear: [`size ${label}`] }));
+      const choices = labels.map((label) => ({ id: label, label: `size ${label}`, hear: [label] }));
       if (choices.length === 0) return refused('no such choice', NO_SIZES);
       return as(readChoice(text, choices), (label) => ({ kind: 'size', label }));
     }
@@ -200,8 +200,19 @@ function boundValue(like: Value, n: number): Value {
   return like;
 }
 
-/** Whether an earlier answer still fits its question: its kind, its choices, its bounds. */
+/** Whether an earlier answer still fits its question: the size it was read in, its kind, its choices, its bounds. */
 export function fits(asked: Asked, answer: Answer): boolean {
+  return isOfThisSize(asked, answer) && couldBeKept(asked, answer);
+}
+
+/** False for a figure that she read in the pattern for another size than she knits now. */
+function isOfThisSize({ size }: Asked, answer: Answer): boolean {
+  const was = answer.given === 'value' ? answer.size : undefined;
+  return was === undefined || size === undefined || was === size;
+}
+
+/** Whether an earlier answer could be given again as it is. */
+export function couldBeKept(asked: Asked, answer: Answer): boolean {
   if (answer.given !== 'value') return true;
   const { value } = answer;
   const { question } = asked;

@@ -4,6 +4,7 @@ import type { LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { Stop } from '../flow/compile.ts';
 import { exampleFor } from './example.ts';
+import { couldBeKept } from './hear.ts';
 import { lessonCalled, listLessons, wordLesson } from './lessons.ts';
 import type { Command } from './read/command.ts';
 import { bare, phraseOf } from './read/phrase.ts';
@@ -123,7 +124,13 @@ function back(scene: Scene): Turn {
 
 export function keep(scene: Scene): Turn {
   const { session, flow } = scene;
-  if (scene.at.at !== 'question' || session.place.revisiting === null) return nothingToAnswer(scene);
+  if (scene.at.at !== 'question') return nothingToAnswer(scene);
+  const { stop } = scene.at;
+  const answers = answersOf(session.log);
+  const present = answers[stop.id];
+  if (present !== undefined && !flow.fits(stop, answers) && couldBeKept(flow.asked(stop, answers), present))
+    return accept(scene, stop.id, present, 'Kept as it was.');
+  if (session.place.revisiting === null) return nothingToAnswer(scene);
   return done(flow, at(session, { revisiting: null, pending: null }), [], [note('Kept as it was.')]);
 }
 

@@ -1,6 +1,7 @@
 /** A turn in the making: the flow, the session as it is, what was said; and how a turn is brought to its end. */
-import { type Answer, type AnswerKind, valueGiven } from '../flow/answer.ts';
+import type { Answer } from '../flow/answer.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
+import { couldBeKept } from './hear.ts';
 import type { Reply } from './message.ts';
 import { answersOf, type LogLine, type Session } from './session.ts';
 import { show } from './show.ts';
@@ -38,7 +39,13 @@ export function accept(
   const { flow, session, now, text } = scene;
   if (!flow.questions.has(question)) return again(scene, [note('That cannot be set in this interview.')]);
   const lines = [{ question, answer }, ...also].map(
-    (given): LogLine => ({ line: 'answer', ...given, typed: text, at: now }),
+    ({ question: id, answer: given }): LogLine => ({
+      line: 'answer',
+      question: id,
+      answer: read(scene, id, given),
+      typed: text,
+      at: now,
+    }),
   );
   const next: Session = {
     ...session,
@@ -46,49 +53,48 @@ export function accept(
     place: { ...session.place, ...place },
   };
   const opened = newlyOpen(flow, session, next, question);
-  const asksAgain =
-    opened.length === 0 ? [] : [note(`That changes what fits, so I ask again: ${opened.join(', ')}.`)];
-  const stale = ofSizeBefore(flow, session, next, question);
-  const lookAgain =
-    stale.length === 0
+  return done(flow, next, lines, [
+    { reply: 'say', tone: 'heard', text: echo },
+    ...askedAgain(flow, next, opened),
+  ]);
+}
+
+/** A figure that a pattern prints for each of its sizes keeps the size in which it was read. */
+function read({ flow, session }: Scene, question: string, answer: Answer): Answer {
+  if (answer.given !== 'value') return answer;
+  const answers = answersOf(session.log);
+  const stop = askedStops(flow, answers).find(({ id }) => id === question);
+  const size = stop === undefined ? undefined : flow.asked(stop, answers).size;
+  return size === undefined ? answer : { ...answer, size };
+}
+
+function askedAgain(flow: CompiledFlow, { log }: Session, opened: readonly Stop[]): Reply[] {
+  const answers = answersOf(log);
+  const ofSizeBefore = opened.filter((stop) => {
+    const answer = answers[stop.id];
+    return answer !== undefined && couldBeKept(flow.asked(stop, answers), answer);
+  });
+  const others = opened.filter((stop) => !ofSizeBefore.includes(stop));
+  const named = (stops: readonly Stop[]) => stops.map(({ question }) => question.short).join('; ');
+  return [
+    ...(others.length === 0 ? [] : [note(`That changes what fits, so I ask again: ${named(others)}.`)]),
+    ...(ofSizeBefore.length === 0
       ? []
-      : [
-          note(
-            `These figures were of the size before: ${stale.join('; ')}. Read them in the pattern again. To change one, say "change" and its name.`,
-          ),
-        ];
-  return done(flow, next, lines, [{ reply: 'say', tone: 'heard', text: echo }, ...asksAgain, ...lookAgain]);
-}
-
-/** Where the size was changed: what she had given of the pattern in the size before, which is asked after the size. */
-function ofSizeBefore(flow: CompiledFlow, before: Session, after: Session, answered: string): string[] {
-  const [was, is] = [before, after].map(({ log }) => valueGiven(answersOf(log), answered, 'size')?.label);
-  if (was === undefined || is === undefined || was === is) return [];
-  const answers = answersOf(after.log);
-  const stops = askedStops(flow, answers);
-  const later = stops.slice(stops.findIndex(({ id }) => id === answered) + 1);
-  return later
-    .filter(
-      ({ id, question: { about, kind } }) => about === 'pattern' && OF_A_SIZE.has(kind) && given(answers[id]),
-    )
-    .map(({ question }) => question.short);
-}
-
-const OF_A_SIZE: ReadonlySet<AnswerKind> = new Set(['stitches', 'rows', 'length']);
-
-function given(answer: Answer | undefined): boolean {
-  return answer?.given === 'value';
+      : [note(`These figures were of the size before, so I ask again: ${named(ofSizeBefore)}.`)]),
+  ];
 }
 
 /** Questions that had a fitting answer before this turn and have none now. */
-function newlyOpen(flow: CompiledFlow, before: Session, after: Session, answered: string): string[] {
+function newlyOpen(flow: CompiledFlow, before: Session, after: Session, answered: string): Stop[] {
   const answers = answersOf(after.log);
   const earlier = answersOf(before.log);
-  return askedStops(flow, answers).flatMap((stop) => {
-    const answer = answers[stop.id];
-    if (answer === undefined || stop.id === answered || earlier[stop.id] === undefined) return [];
-    return flow.fits(stop, answers) ? [] : [stop.question.short];
-  });
+  return askedStops(flow, answers).filter(
+    (stop) =>
+      answers[stop.id] !== undefined &&
+      stop.id !== answered &&
+      earlier[stop.id] !== undefined &&
+      !flow.fits(stop, answers),
+  );
 }
 
 export function isAt(scene: Scene, stop: Stop): boolean {

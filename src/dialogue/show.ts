@@ -3,10 +3,12 @@ import type { Outcome } from '../fit/plan.ts';
 import type { Sum } from '../fit/sum.ts';
 import type { Dialect } from '../fit/terms.ts';
 import { formatLength, type LengthUnit } from '../fit/units.ts';
+import type { Answer, Answers } from '../flow/answer.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { CompiledFlow, Stop } from '../flow/compile.ts';
 import { DATE, earlierButtons } from './earlier.ts';
 import { exampleFor } from './example.ts';
+import { couldBeKept } from './hear.ts';
 import type { Button, Reply, ReviewLine } from './message.ts';
 import { story, WORKED, withExercise } from './practice.ts';
 import { answersOf, type Elsewhere, type Session } from './session.ts';
@@ -162,8 +164,7 @@ function likely(flow: CompiledFlow, stop: Stop, session: Session): Button[] {
   const unit = unitOf(answers);
   const { question } = stop;
   const present = answers[stop.id];
-  const kept: Button[] =
-    present === undefined ? [] : [{ label: `Keep: ${showAnswer(question, present, unit)}`, send: 'keep' }];
+  const kept = present === undefined ? [] : keepButton(flow, stop, answers, present);
   const saved = savedButton(stop, session, unit);
   const offered = flow.asked(stop, answers).offered();
   const standIn =
@@ -174,6 +175,14 @@ function likely(flow: CompiledFlow, stop: Stop, session: Session): Button[] {
     return { label: shown, send: value.kind === 'size' ? value.label : shown, note: from };
   });
   return [...kept, ...saved, ...buttons];
+}
+
+/** The present answer, where it could be given again; a figure read in another size says so. */
+function keepButton(flow: CompiledFlow, stop: Stop, answers: Answers, present: Answer): Button[] {
+  if (!couldBeKept(flow.asked(stop, answers), present)) return [];
+  const label = `Keep: ${showAnswer(stop.question, present, unitOf(answers))}`;
+  const was = flow.fits(stop, answers) || present.given !== 'value' ? undefined : present.size;
+  return [{ label, send: 'keep', ...(was === undefined ? {} : { note: `read for size ${was}` }) }];
 }
 
 /** A measurement that was given in an earlier interview, with its date. */

@@ -75,8 +75,11 @@ export type Value =
 export type Answer =
   | {
       readonly given: 'value';
-      readonly value: Value /** Kept although unusual, on the person's word. */;
+      readonly value: Value;
+      /** Kept although unusual, on the person's word. */
       readonly confirmed?: true;
+      /** The pattern's size that she reads, where the figure is one of a pattern in several sizes. */
+      readonly size?: string;
     }
   | { readonly given: 'unknown' }
   | { readonly given: 'skipped' };

@@ -9,7 +9,7 @@
 import { assign, initialTransition, type SnapshotFrom, setup } from 'xstate';
 import type { Outcome } from '../fit/plan.ts';
 import type { Dialect } from '../fit/terms.ts';
-import type { Answer, Answers } from './answer.ts';
+import { type Answer, type AnswerKind, type Answers, valueGiven } from './answer.ts';
 import { type Calculations, type Sheet, type Suggestion, unitOf } from './calculations.ts';
 import { both, holds, type Taken } from './condition.ts';
 import { inTerms } from './in-terms.ts';
@@ -31,6 +31,8 @@ export interface Asked {
   readonly id: string;
   readonly question: Question;
   readonly answers: Answers;
+  /** The size that was chosen before, where this asks for a figure that a pattern prints for each of its sizes. */
+  readonly size: string | undefined;
   readonly offered: () => readonly Suggestion[];
 }
 
@@ -137,12 +139,16 @@ function compileFlow(
     made.set(name, known);
     return known;
   };
-  const asked = ({ id, question }: Stop, answers: Answers): Asked => ({
-    id,
-    question,
-    answers: inForce(answers),
-    offered: () => (question.offer === undefined ? [] : suggest(question.offer, answers)),
-  });
+  const asked = (stop: Stop, answers: Answers): Asked => {
+    const { id, question } = stop;
+    return {
+      id,
+      question,
+      answers: inForce(answers),
+      size: sizeBefore(stops, stop, inForce(answers)),
+      offered: () => (question.offer === undefined ? [] : suggest(question.offer, answers)),
+    };
+  };
   const fitting = (stop: Stop, answers: Answers): boolean => {
     const answer = answers[stop.id];
     return answer !== undefined && fits(asked(stop, answers), answer);
@@ -197,6 +203,22 @@ function flatten(file: FlowFile, book: Book, when: Condition | undefined): Omit<
     const question = book.questions.get(step.ask);
     return question === undefined ? [] : [{ id: step.ask, question, when: condition }];
   });
+}
+
+/** Kinds of figure that differ from size to size. */
+const OF_A_SIZE: ReadonlySet<AnswerKind> = new Set(['stitches', 'rows', 'length']);
+
+/** The last size that was chosen before this stop. */
+function sizeBefore(stops: readonly Stop[], stop: Stop, answers: Answers): string | undefined {
+  const { about, kind } = stop.question;
+  if (about !== 'pattern' || !OF_A_SIZE.has(kind)) return undefined;
+  const before = stops.slice(
+    0,
+    stops.findIndex(({ state }) => state === stop.state),
+  );
+  return before
+    .map(({ id }) => valueGiven(answers, id, 'size')?.label)
+    .findLast((label) => label !== undefined);
 }
 
 function isAsked({ when }: Stop, answers: Answers, taken: Taken): boolean {

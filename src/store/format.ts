@@ -48,7 +48,12 @@ const value: z.ZodType<Value> = z.discriminatedUnion('kind', [
 ]);
 
 const answer: z.ZodType<Answer> = z.discriminatedUnion('given', [
-  z.strictObject({ given: z.literal('value'), value, confirmed: z.literal(true).exactOptional() }),
+  z.strictObject({
+    given: z.literal('value'),
+    value,
+    confirmed: z.literal(true).exactOptional(),
+    size: z.string().exactOptional(),
+  }),
   z.strictObject({ given: z.literal('unknown') }),
   z.strictObject({ given: z.literal('skipped') }),
 ]);

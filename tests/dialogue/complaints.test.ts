@@ -98,7 +98,11 @@ describe('an answer', () => {
     const talk = whole().say('change finished bust', '36 in');
     expect(talk.text).toContain('That changes what fits, so I ask again: Size to follow.');
     expect(talk.at).toBe('size');
-    expect(talk.say('1').at).toBe('review');
+    talk.say('1');
+    expect(talk.text).toContain('size 1\nThese figures were of the size before, so I ask again: ');
+    expect(talk.at).toBe('p_wrist');
+    for (const [question] of WHOLE)
+      if (!question.startsWith('p_')) expect(talk.answer(question)).toBeDefined();
   });
 
   it('that is changed from the finished plan leads through no other question', () => {

@@ -225,17 +225,37 @@ describe('the review', () => {
     const talk = answered().say('change finished bust', '36 in');
     expect(talk.text).toContain('I ask again: Size to follow');
     expect(talk.at).toBe('size');
-    talk.say('1');
+    expect(answered().say('change fit', 'close').at).toBe('review');
+  });
+
+  it('asks again what was read in the pattern for the size before, when the size is changed', () => {
+    const talk = answered().say('change size', '3');
+    expect(talk.text).toContain(
+      'These figures were of the size before, so I ask again: Pattern, cuff stitches; Pattern, upper arm stitches;',
+    );
+    expect(talk.text).not.toContain('Pattern, finished bust');
+    const asked: string[] = [];
+    while (talk.at !== 'review') {
+      asked.push(talk.at);
+      talk.say('keep');
+    }
+    expect(asked).toEqual(WHOLE.map(([id]) => id).filter((id) => id.startsWith('p_')));
+    expect(talk.say('yes').at).toBe('outcome');
+    expect(answered().say('change size', '2').at).toBe('review');
+  });
+
+  it('offers a figure of the size before to be kept, and says for which size it was read', () => {
+    const talk = answered().say('change size', '3');
+    const kept = { label: 'Keep: 46 stitches', send: 'keep', note: 'read for size 2' };
+    expect(talk.replies.at(-1)).toMatchObject({ reply: 'ask', buttons: [kept] });
+    talk.say('change size', '2');
     expect(talk.at).toBe('review');
   });
 
-  it('names what was read in the pattern for the size before, when the size is changed', () => {
-    const talk = answered().say('change size', '3');
-    expect(talk.text).toContain(
-      'These figures were of the size before: Pattern, cuff stitches; Pattern, upper arm stitches;',
-    );
-    expect(talk.text).not.toContain('Pattern, finished bust');
-    expect(answered().say('change size', '2').text).not.toContain('These figures');
+  it('keeps what it asked again when she types a figure of the new size, and puts no old one in its place', () => {
+    const talk = answered().say('change size', '3', '48');
+    expect(talk.answer('p_wrist')).toMatchObject({ count: 48 });
+    expect(talk.at).toBe('p_upper_arm');
   });
 
   it('drops questions that a change makes needless, and finds their answers again when it is undone', () => {
