@@ -16,7 +16,7 @@ export function wholeGarment(knitting: Knitting): void {
 }
 
 /** A measurement from the counts and rows on the needles. Undefined where they are not told to the end. */
-function measured(knitting: Knitting, name: string): number | undefined {
+export function measured(knitting: Knitting, name: string): number | undefined {
   const { plan, printed, bench } = knitting;
   const { body, edge, stitchesPerCm, rowsPerCm } = printed;
   const pieces = body.worked === 'round' ? 1 : 2;

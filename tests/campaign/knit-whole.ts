@@ -11,6 +11,7 @@ import { type Knitting, markUnderarm } from './knitting.ts';
 import { joinsMeet } from './necks.ts';
 import type { Printed } from './printed.ts';
 import { checked, said } from './whole-checks.ts';
+import { yarnAsTold } from './yarn-told.ts';
 
 export function knitWhole(plan: Plan, answers: Answers, printed: Printed, findings: Findings): void {
   const knitting: Knitting = { plan, answers, printed, bench: new Bench(findings), findings };
@@ -25,6 +26,7 @@ export function knitWhole(plan: Plan, answers: Answers, printed: Printed, findin
   wholeGarment(knitting);
   joinsMeet(knitting);
   drawnAsTold(knitting);
+  yarnAsTold(knitting);
 }
 
 function placeOf({ piece, worked, where, instead, notes }: Step): Place | null {

@@ -28,6 +28,8 @@ export interface Printed {
   /** Set aside of body and sleeve at each underarm, where they are joined. */
   readonly underarm: number;
   readonly depth: number;
+  /** To the underarm, and of the sleeve, in centimetres; null where the pattern's are not known for certain. */
+  readonly lengths: { readonly body: number; readonly armhole: number; readonly sleeve: number } | null;
   /** At the knitter's own gauge. */
   readonly stitchesPerCm: number;
   readonly rowsPerCm: number;
@@ -67,6 +69,11 @@ function sampled({ pattern, size: nth }: Wearer, gauge: Rates): Printed {
     upperArm: count('upper arm'),
     underarm: 0,
     depth: size?.finished['armhole depth'] ?? 0,
+    lengths: {
+      body: size?.finished['body length'] ?? 0,
+      armhole: size?.finished['armhole depth'] ?? 0,
+      sleeve: size?.finished['sleeve length'] ?? 0,
+    },
   };
 }
 
@@ -106,6 +113,7 @@ function owned(wearer: Wearer, gauge: Rates): Printed {
     upperArm,
     underarm: Math.max(2, Math.round(back * draws.between(0.06, 0.14))),
     depth,
+    lengths: null,
   };
 }
 

@@ -1,0 +1,82 @@
+/** How much yarn a plan tells to buy, reckoned again from what was knitted and what the knitter answered. */
+import type { Answers, Value } from '../../src/flow/answer.ts';
+import { measured } from './garment-checks.ts';
+import type { Knitting } from './knitting.ts';
+import { stepAt } from './necks.ts';
+import { figure } from './whole-checks.ts';
+
+export function yarnAsTold(knitting: Knitting): void {
+  const { plan, findings } = knitting;
+  const step = stepAt(plan, 'where: the yarn');
+  if (step === undefined) return;
+  findings.at('the yarn');
+  const needed = knitting.printed.lengths === null ? ofBalls(knitting) : ofSwatch(knitting);
+  if (needed === undefined) {
+    findings.meet('yarn: a figure is assumed');
+    return;
+  }
+  findings.meet(`yarn by ${knitting.printed.lengths === null ? 'balls' : 'swatch'}`);
+  const said = step.instead.flatMap((one) => (one.do === 'say' ? [one.phrase] : []));
+  // A tenth is added, and whole balls are bought: common practice.
+  const more = needed.amount * 1.1;
+  for (const phrase of said) {
+    if (phrase.say === 'do: yarn it takes bare' || phrase.say === 'do: yarn it takes')
+      findings.near(figure(phrase, 'amount'), needed.amount, phrase.say);
+    if (phrase.say === 'do: yarn it takes') findings.near(figure(phrase, 'more'), more, phrase.say);
+    if (phrase.say !== 'do: balls to buy') continue;
+    const balls = figure(phrase, 'balls') * (needed.ball ?? Number.NaN);
+    findings.must(balls >= more - 1e-6, `${balls} in balls for ${more}`);
+    findings.must(balls - (needed.ball ?? 0) < more, `a ball of ${needed.ball} too many for ${more}`);
+  }
+}
+
+interface Needed {
+  /** In grams, or in metres. */
+  readonly amount: number;
+  readonly ball: number | undefined;
+}
+
+function given<K extends Value['kind']>(
+  answers: Answers,
+  question: string,
+  kind: K,
+): Extract<Value, { kind: K }> | undefined {
+  const answer = answers[question];
+  if (answer?.given !== 'value' || answer.value.kind !== kind) return undefined;
+  return answer.value as Extract<Value, { kind: K }>;
+}
+
+function ofBalls({ answers }: Knitting): Needed | undefined {
+  const balls = given(answers, 'yarn_balls', 'number')?.count;
+  const theirs = given(answers, 'yarn_band', 'yarn length')?.metres;
+  const own = given(answers, 'yarn_own_band', 'yarn length')?.metres;
+  return balls === undefined || theirs === undefined || own === undefined
+    ? undefined
+    : { amount: balls * theirs, ball: own };
+}
+
+/** The body as a tube from hem to shoulder, and two sleeves as trapezia: as the plan says that it reckons. */
+function ofSwatch(knitting: Knitting): Needed | undefined {
+  const { answers, printed } = knitting;
+  const grams = given(answers, 'yarn_swatch', 'yarn weight')?.grams;
+  const wide = given(answers, 'yarn_swatch_width', 'length')?.cm;
+  const high = given(answers, 'yarn_swatch_height', 'length')?.cm;
+  if (grams === undefined || wide === undefined || high === undefined || printed.lengths === null)
+    return undefined;
+  const { lengths, stitchesPerCm: perCm, edge } = printed;
+  const around = ((printed.body.worked === 'round' ? 1 : 2) * (printed.bust - edge.body)) / perCm;
+  const long =
+    finished(knitting, 'body, lower edge to underarm', lengths.body) +
+    finished(knitting, 'armhole depth', lengths.armhole);
+  const arm = finished(knitting, 'upper arm', (printed.upperArm - edge.sleeves) / perCm);
+  const wrist = finished(knitting, 'wrist', (printed.wrist - edge.sleeves) / perCm);
+  const sleeve = finished(knitting, 'sleeve, cuff to underarm', lengths.sleeve);
+  const area = around * long + 2 * ((arm + wrist) / 2) * sleeve;
+  return { amount: (area * grams) / (wide * high), ball: given(answers, 'yarn_ball', 'yarn weight')?.grams };
+}
+
+/** As it was knitted; where a plan does not tell that to its end, as it says; else the pattern's. */
+function finished(knitting: Knitting, name: string, theirs: number): number {
+  const stated = knitting.plan.finished.find((one) => one.name === name);
+  return stated === undefined ? theirs : (measured(knitting, name) ?? stated.range.expected);
+}
