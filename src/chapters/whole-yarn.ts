@@ -3,7 +3,7 @@ import { piecesAround } from '../fit/pattern.ts';
 import { type Part, phrase } from '../fit/plan.ts';
 import { widthLine } from '../fit/steps.ts';
 import { type Cm, cm } from '../fit/units.ts';
-import { sweaterArea } from '../fit/yarn-garment.ts';
+import { type ShortRows, sweaterArea } from '../fit/yarn-garment.ts';
 import { yarnPart } from '../fit/yarn-steps.ts';
 import { sampleSize } from './figures.ts';
 import type { Ledger } from './ledger.ts';
@@ -15,13 +15,20 @@ export function yarnOfGarment(book: Ledger, garment: readonly Part[]): Part[] {
   const planned = sampleSize(book) === undefined ? undefined : measured(book, garment);
   if (planned === undefined) {
     const need = needOfBalls(book);
-    return need === undefined ? [] : [yarnPart(need, [], [])];
+    return need === undefined ? [] : [yarnPart(need, [], [phrase('note: yarn of the pattern as printed')])];
   }
-  const area = sweaterArea(planned);
+  const area = sweaterArea(planned, shortRowsOf(garment));
   const need = needFromSwatch(book, area.area);
   return need === undefined
     ? []
     : [yarnPart(need, area.workings, [phrase('note: area is reckoned roughly')])];
+}
+
+function shortRowsOf(garment: readonly Part[]): readonly ShortRows[] {
+  return garment
+    .flatMap((part) => part.steps)
+    .flatMap((step) => step.instead)
+    .flatMap((one) => (one.do === 'short rows' ? [one.wedge] : []));
 }
 
 /** As it will come out: what the plan changes, and the rest as the sample has it at the knitter's gauge. */

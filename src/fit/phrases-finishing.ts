@@ -21,6 +21,7 @@ export const FINISHING_PHRASES = [
   'note: margin of yarn',
   'note: same dye lot',
   'note: area is reckoned roughly',
+  'note: yarn of the pattern as printed',
   'summary: yarn lasts',
   'summary: yarn runs short',
   'do: rows that it gives',

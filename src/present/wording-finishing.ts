@@ -28,6 +28,8 @@ export const FINISHING_WORDING: Readonly<Record<(typeof FINISHING_PHRASES)[numbe
   'note: same dye lot': 'Buy all of one dye lot. Shops often take whole balls back.',
   'note: area is reckoned roughly':
     'The area is reckoned from a straight body and two tapered sleeves. Cables, bands and collars take more.',
+  'note: yarn of the pattern as printed':
+    'This is the yarn of the pattern as printed. What you make longer or wider takes more, and what you make smaller takes less.',
   'summary: yarn lasts': 'The yarn lasts.',
   'summary: yarn runs short': 'The yarn runs short.',
   'do: rows that it gives': 'The yarn that is left gives {rows}, with one kept back to [bind off].',

@@ -39,6 +39,8 @@ export class Bench {
     { readonly rows: number; readonly count: number; readonly grown: readonly number[] }
   >();
 
+  /** Every needle on which something of a piece was knitted. */
+  readonly needles = new Map<Needle, Place>();
   /** Where each step of a piece ended, in the order of knitting. */
   readonly ends: { readonly place: Place; readonly rows: number; readonly count: number }[] = [];
 
@@ -55,6 +57,7 @@ export class Bench {
 
   put(place: Place, on: OnNeedle): OnNeedle {
     this.places.set(place, on);
+    this.needles.set(on.needle, place);
     return on;
   }
 

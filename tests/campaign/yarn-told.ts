@@ -2,7 +2,7 @@
 import type { Answers, Value } from '../../src/flow/answer.ts';
 import { measured } from './garment-checks.ts';
 import type { Knitting } from './knitting.ts';
-import { stepAt } from './necks.ts';
+import { frontNeck, scheduleAt, stepAt } from './necks.ts';
 import { figure } from './whole-checks.ts';
 
 export function yarnAsTold(knitting: Knitting): void {
@@ -71,8 +71,42 @@ function ofSwatch(knitting: Knitting): Needed | undefined {
   const arm = finished(knitting, 'upper arm', (printed.upperArm - edge.sleeves) / perCm);
   const wrist = finished(knitting, 'wrist', (printed.wrist - edge.sleeves) / perCm);
   const sleeve = finished(knitting, 'sleeve, cuff to underarm', lengths.sleeve);
-  const area = around * long + 2 * ((arm + wrist) / 2) * sleeve;
+  const area = around * long + 2 * ((arm + wrist) / 2) * sleeve + shortRows(knitting);
+  const knitted = knittedArea(knitting);
+  if (knitted !== undefined) {
+    knitting.findings.meet('yarn held against every stitch of a garment');
+    knitting.findings.must(
+      knitted <= 1.1 * area,
+      `${knitted} cm² are knitted, the yarn is reckoned for ${area} cm² and a tenth`,
+    );
+  }
   return { amount: (area * grams) / (wide * high), ball: given(answers, 'yarn_ball', 'yarn weight')?.grams };
+}
+
+/** Each pair of short rows counted, from turn to turn, as a trapezium has them. */
+function shortRows({ plan, printed }: Knitting): number {
+  const wedges = plan.steps
+    .flatMap((step) => step.instead)
+    .flatMap((one) => (one.do === 'short rows' ? [one.wedge] : []));
+  return wedges.reduce((sum, { rows, flat, steps, sides }) => {
+    const base = flat + (sides === 'both' ? 2 : 1) * steps.reduce((all, one) => all + one, 0);
+    return sum + (((flat + base) / 2) * rows) / (printed.stitchesPerCm * printed.rowsPerCm);
+  }, 0);
+}
+
+/** Of every stitch that was knitted; undefined where a plan does not tell of the whole garment. */
+function knittedArea({ plan, bench, printed }: Knitting): number | undefined {
+  const open = plan.steps.some((step) => step.instead.some((one) => one.do === 'choose one'));
+  const body = bench.at('body');
+  const arm = scheduleAt(plan, 'where: sleeve cap');
+  if (open || body?.whole !== true || arm === undefined || frontNeck(plan) === undefined) return undefined;
+  let stitches = 0;
+  for (const [needle, place] of bench.needles) {
+    if (place === 'darts') continue;
+    const worked = needle.log.reduce((sum, row) => sum + row.worked, 0);
+    stitches += place === 'sleeve' ? 2 * worked : worked;
+  }
+  return stitches / (printed.stitchesPerCm * printed.rowsPerCm);
 }
 
 /** As it was knitted; where a plan does not tell that to its end, as it says; else the pattern's. */
