@@ -1,10 +1,9 @@
 /**
- * A flow as an XState machine. One state a question; a state is passed through without a stop when its question is not
- * to be asked, or has an answer that still fits. So the state of an interview is a function of its answers alone:
+ * A flow as an XState machine. One state a question, and one that leads to the first question that waits: one that is to
+ * be asked and has no answer that still fits. So the state of an interview is a function of its answers alone:
  *
- *   start ─▶ question ─▶ question ─▶ … ─▶ review ─▶ plan
- *     ▲          │ ANSWER                   │    ╰─▶ cannot
- *     ╰──────────╯                          ╰ CONFIRM
+ *   next ─▶ the first question that waits ── ANSWER ─▶ next
+ *   next ─▶ review, where none waits ── CONFIRM ─▶ plan, or cannot
  */
 import { assign, initialTransition, type SnapshotFrom, setup } from 'xstate';
 import type { Outcome } from '../fit/plan.ts';
@@ -252,6 +251,7 @@ function machineFor(
     },
     guards: {
       passes: ({ context }, params: { stop: Stop }) => passes(params.stop, context),
+      waits: ({ context }, params: { stop: Stop }) => !passes(params.stop, context),
 
       answersThis: ({ event }, params: { question: string }) =>
         event.type === 'ANSWER' && event.question === params.question,
@@ -270,17 +270,16 @@ function machineFor(
       revisit: assign(({ event }) => (event.type === 'REVISIT' ? { revisiting: event.question } : {})),
     },
   });
-  const state = (i: number): string => stops[i]?.state ?? 'review';
   const asking = Object.fromEntries(
-    stops.map((stop, i) => [
+    stops.map((stop) => [
       stop.state,
       {
-        always: { guard: { type: 'passes' as const, params: { stop } }, target: state(i + 1) },
+        always: { guard: { type: 'passes' as const, params: { stop } }, target: 'next' },
         on: {
           ANSWER: {
             guard: { type: 'answersThis' as const, params: { question: stop.id } },
             actions: 'accept' as const,
-            target: state(0),
+            target: 'next',
           },
         },
       },
@@ -289,7 +288,7 @@ function machineFor(
   return base.createMachine({
     id,
     context: ({ input }) => ({ answers: input.answers, revisiting: null }),
-    initial: state(0),
+    initial: 'next',
     on: {
       REVISIT: stops.map((stop) => ({
         guard: { type: 'revisits' as const, params: { question: stop.id } },
@@ -299,6 +298,15 @@ function machineFor(
       CANCEL: '.cancelled',
     },
     states: {
+      next: {
+        always: [
+          ...stops.map((stop) => ({
+            guard: { type: 'waits' as const, params: { stop } },
+            target: stop.state,
+          })),
+          { target: 'review' },
+        ],
+      },
       ...asking,
       review: { on: { CONFIRM: [{ guard: 'canBeMade', target: 'plan' }, { target: 'cannot' }] } },
       plan: {},
