@@ -1,5 +1,4 @@
 /** The front-neck chapter: shaped on the front, or lowered by short rows at the back of a yoke. */
-
 import type { NeckAsk } from '../fit/neck.ts';
 import { neckPart, type PatternNeck } from '../fit/neck-steps.ts';
 import { type Outcome, phrase } from '../fit/plan.ts';
@@ -9,6 +8,7 @@ import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
 import { type Ledger, ledger, takeChoice, takeLength, waitFor } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
+import { UNKNOWN_BESIDE } from './neck-beside.ts';
 import { neckWedgeAltered } from './neck-wedges.ts';
 import { ownGauge } from './own-gauge.ts';
 import { SUGGESTIONS } from './suggestions.ts';
@@ -35,7 +35,7 @@ export function frontNeckResult(sheet: Sheet): Outcome {
 /** The front is knitted back and forth where its neck is shaped. */
 function shapedNeck(book: Ledger): Altered {
   const asked = neckAsked(book);
-  return asked && neckPart(asked.ask, asked.pattern, null);
+  return asked && neckPart(asked.ask, asked.pattern, null, UNKNOWN_BESIDE);
 }
 
 export interface NeckAsked {

@@ -9,6 +9,8 @@ import { countOf, lengthOf } from './upper-figures.ts';
 /** `all` are the suggestions of every chapter, among which the stand-ins of other questions are looked up. */
 export const topSuggestions = (all: () => Suggestions): Suggestions => ({
   'shaped neck': fixedChoice('shaped', 'a common way'),
+  'armhole straight': fixedChoice('straight', 'a common way'),
+  'right-side rows': fixedChoice('every_2', 'a common way'),
   'round neck': fixedChoice('round', 'a common way'),
   'neck of the pattern': (sheet) => {
     const book = ledger(sheet, all());

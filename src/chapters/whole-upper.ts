@@ -1,10 +1,8 @@
 /** Above the underarm of a garment with set-in or dropped sleeves: armholes, neck, shoulders and the sleeve's top. */
 import { type Neck, neck } from '../fit/neck.ts';
-import { type NeckInArmhole, neckInArmhole } from '../fit/neck-in-armhole.ts';
-import { neckPart } from '../fit/neck-steps.ts';
+import { type BesideNeck, neckPart, STRAIGHT_BESIDE } from '../fit/neck-steps.ts';
 import { type Part, phrase } from '../fit/plan.ts';
 import { takingRows } from '../fit/rows-taken.ts';
-import { heightLine } from '../fit/steps.ts';
 import { cm, type Rows, rows, type Stitches } from '../fit/units.ts';
 import { type Impossible, statedAs } from '../fit/ways.ts';
 import { quantity, workOut } from '../fit/working.ts';
@@ -13,6 +11,7 @@ import { type ArmholeBeside, armholeAltered, armholeChanged } from './armhole.ts
 import { neckAsked } from './front-neck.ts';
 import type { Ledger } from './ledger.ts';
 import { partOf } from './make-plan.ts';
+import { besidePattern, besideTold, UNKNOWN_BESIDE } from './neck-beside.ts';
 import { neckWedgeOn } from './neck-wedges.ts';
 import { ownGauge } from './own-gauge.ts';
 import { type ShoulderCounts, shoulderAltered, slopeOf } from './shoulder.ts';
@@ -32,8 +31,8 @@ export function upperOfGarment(book: Ledger, wishes: ReadonlySet<string>, sleeve
     ...(sleeve.top === undefined ? {} : { sleeve: sleeve.top }),
   };
   const wanted = wishes.has('front_neck') ? frontNeck(book, wishes.has('shoulder')) : NO_NECK;
-  const within = wishes.has('top') ? inArmhole(book, wanted, arms) : null;
-  const front = within?.kind === 'cannot' ? { ...NO_NECK, told: () => within } : wanted;
+  const met = besideArmhole(book, wanted, wishes.has('top') ? arms : null);
+  const front = 'kind' in met ? { ...NO_NECK, told: () => met } : wanted;
   const beside: ArmholeBeside = {
     ...arms,
     ...(front.shaped === undefined ? {} : { neckDepth: front.shaped.depth, neckTold: true }),
@@ -42,7 +41,7 @@ export function upperOfGarment(book: Ledger, wishes: ReadonlySet<string>, sleeve
   const armhole = wishes.has('top')
     ? armholeAltered(book, { ...beside, kept: rows(raised.kept) })
     : undefined;
-  const neckPart = front.told(within?.kind === 'neck in the armhole' ? within : null);
+  const neckPart = front.told('kind' in met ? STRAIGHT_BESIDE : met);
   return [
     ...partOf(armhole, 'back', phrase('where: armhole')).map((part) => inOrder(part, book)),
     ...partOf(raised.part, 'back', phrase('where: back of the neck')),
@@ -52,8 +51,8 @@ export function upperOfGarment(book: Ledger, wishes: ReadonlySet<string>, sleeve
 }
 
 interface FrontNeck {
-  /** Where it begins within the armholes that are told, with what is left of them. */
-  readonly told: (within: NeckInArmhole | null) => Altered;
+  /** With what the armholes do in its rows. */
+  readonly told: (beside: BesideNeck) => Altered;
   /** Undefined where it is the pattern's, or cannot be shaped as asked. */
   readonly shaped: Neck | undefined;
   /** Of the shoulders, which deepen it. */
@@ -73,7 +72,7 @@ function frontNeck(book: Ledger, sloped: boolean): FrontNeck {
   const slope = sloped && level.kind === 'neck' ? slopeOf(book, countsOf(level)) : undefined;
   if (slope === undefined)
     return {
-      told: (within) => neckPart(ask, pattern, null, within),
+      told: (beside) => neckPart(ask, pattern, null, beside),
       shaped: level.kind === 'neck' ? level : undefined,
       slope: rows(0),
     };
@@ -94,30 +93,26 @@ function frontNeck(book: Ledger, sloped: boolean): FrontNeck {
   const found = neck(reduced);
   const lines = { rows: slope.rows, workings: [...slope.workings, before] };
   return {
-    told: (within) => neckPart(reduced, pattern, lines, within),
+    told: (beside) => neckPart(reduced, pattern, lines, beside),
     shaped: found.kind === 'neck' ? found : undefined,
     slope: slope.rows,
   };
 }
 
-/** Null where the neck begins above all shaping of the armholes, or where these cannot be had. */
-function inArmhole(
+/** `arms`: what stands beside armholes that are changed, null where they are the pattern's. */
+function besideArmhole(
   book: Ledger,
   { shaped, slope }: FrontNeck,
-  arms: ArmholeBeside,
-): NeckInArmhole | Impossible | null {
+  arms: ArmholeBeside | null,
+): BesideNeck | Impossible {
+  if (shaped === undefined) return UNKNOWN_BESIDE;
+  if (arms === null) return besidePattern(book, shaped, slope);
   const found = armholeChanged(book, { ...arms, neckDepth: cm(0) });
-  if (shaped === undefined || found?.change.kind !== 'depth changed') return null;
+  if (found?.change.kind !== 'depth changed') return UNKNOWN_BESIDE;
   const { top } = found.change;
-  const met = top.construction === 'set-in' ? neckInArmhole(top.front.after, shaped) : undefined;
-  if (met?.kind !== 'neck too low') return met ?? null;
-  const deepest = heightLine('deepest front neck', met.most + slope, found.plan.gauge);
-  return {
-    kind: 'cannot',
-    because: [phrase('cannot: neck in the underarm')],
-    instead: [phrase('instead: a shallower neck', { depth: deepest.result })],
-    workings: [deepest],
-  };
+  return top.construction === 'set-in'
+    ? besideTold(top.front.after, shaped, slope, found.plan.gauge)
+    : STRAIGHT_BESIDE;
 }
 
 function refused(

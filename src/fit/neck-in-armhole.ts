@@ -31,8 +31,11 @@ export interface NeckTooLow {
   readonly most: Rows;
 }
 
+/** What a neck meets in an armhole, whether it is shaped anew or the pattern's. */
+export type ArmholeLines = Pick<Armhole, 'bust' | 'bindOffs' | 'rows' | 'events'>;
+
 /** Undefined where the neck begins above all shaping of the armhole. */
-export function neckInArmhole(armhole: Armhole, neck: Neck): NeckInArmhole | NeckTooLow | undefined {
+export function neckInArmhole(armhole: ArmholeLines, neck: Neck): NeckInArmhole | NeckTooLow | undefined {
   const begins = armhole.rows - neck.rows;
   const last = armhole.events.at(-1)?.row ?? 0;
   if (begins >= last) return undefined;
@@ -77,7 +80,7 @@ interface Figures {
 
 function explain(
   { begins, across, each, atEdges, last }: Figures,
-  armhole: Armhole,
+  armhole: ArmholeLines,
   neck: Neck,
 ): WorkingLine[] {
   const of = (name: string, value: number, unit: QuantityUnit) => quantity(name, value, unit);

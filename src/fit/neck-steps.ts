@@ -21,20 +21,30 @@ export interface NeckSlope {
   readonly workings: readonly WorkingLine[];
 }
 
-/** `ask.depth` is that up to the slope, where there is one; `within`: where the armholes are shaped in the same rows. */
+/** What the armholes do in the rows of the neck. */
+export interface BesideNeck {
+  /** Null where they are straight there, or nobody knows how they are shaped. */
+  readonly within: NeckInArmhole | null;
+  readonly notes: readonly Phrase[];
+  readonly workings: readonly WorkingLine[];
+}
+
+export const STRAIGHT_BESIDE: BesideNeck = { within: null, notes: [], workings: [] };
+
+/** `ask.depth` is that up to the slope, where there is one. */
 export function neckPart(
   ask: NeckAsk,
   pattern: PatternNeck,
   slope: NeckSlope | null,
-  within: NeckInArmhole | null = null,
+  beside: BesideNeck = STRAIGHT_BESIDE,
 ): Part | Impossible {
   const found = neck(ask);
-  if (found.kind !== 'neck') return neckOtherwise(found, ask);
+  if (found.kind !== 'neck') return neckOtherwise(found, ask, beside.notes);
   const before = pattern === null || slope !== null ? null : neck({ ...ask, ...pattern, shape: 'round' });
   const known = before?.kind === 'neck' ? before : null;
   const theirs = pattern === null ? null : stitches(roundHalfUp(pattern.width * ask.gauge.stitches.perCm));
   return {
-    steps: [divided(found, known, pattern, slope, ask, within), ...sides(found, within)],
+    steps: [divided(found, known, pattern, slope, ask, beside), ...sides(found, beside.within)],
     finished: [
       finishedWidth('front neck width', theirs, found.stitches, ask.gauge, 1, 0),
       deepWithSlope(found, pattern, slope, ask.gauge),
@@ -64,7 +74,7 @@ function divided(
   pattern: PatternNeck,
   slope: NeckSlope | null,
   { gauge, shape }: NeckAsk,
-  within: NeckInArmhole | null,
+  { within, ...beside }: BesideNeck,
 ): Step {
   const height = heightLine('depth of the neck', found.rows, gauge);
   // How a V compares with the pattern's neck hangs on the pattern's own outline, which is not asked for.
@@ -93,6 +103,7 @@ function divided(
     ],
     check: phrase('check: length to the shoulder', { length: height.result }),
     notes: [
+      ...beside.notes,
       ...changes.map((c) => c.note),
       ...(slope === null ? [] : [phrase('note: slope deepens the neck')]),
       phrase('note: back neck as wide'),
@@ -108,6 +119,7 @@ function divided(
       ...(slope?.workings ?? []),
       ...(pattern === null ? [] : patternLines(pattern)),
       ...found.workings,
+      ...beside.workings,
       ...(within?.workings ?? []),
       height,
       ...changes.flatMap((c) => c.lines),

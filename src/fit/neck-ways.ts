@@ -2,17 +2,18 @@
 import { edgeWorkings, scheduleOf, shapedEdges } from './edge-steps.ts';
 import type { CannotNeck, Neck, NeckAlternative, NeckAsk, NeckSide } from './neck.ts';
 import type { PhraseName } from './phrases.ts';
-import { type EdgeSchedule, type Instruction, type Part, phrase } from './plan.ts';
+import { type EdgeSchedule, type Instruction, type Part, type Phrase, phrase } from './plan.ts';
 import { say } from './steps.ts';
 import { stitches } from './units.ts';
 import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
-export function neckOtherwise(found: CannotNeck, ask: NeckAsk): Part | Impossible {
+/** `notes`: what holds of each way. */
+export function neckOtherwise(found: CannotNeck, ask: NeckAsk, notes: readonly Phrase[]): Part | Impossible {
   const lies = { piece: 'front', where: phrase('where: front neck'), worked: 'flat' } as const;
   const { because, gaps } = reason(found);
   const workings = [...asked(ask), ...statedAs(gaps)];
-  return otherwise(lies, phrase(because, gaps), found.alternatives.map(way), workings);
+  return otherwise(lies, phrase(because, gaps), found.alternatives.map(way), workings, notes);
 }
 
 /** The row that divides the front. */

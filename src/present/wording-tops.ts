@@ -15,6 +15,10 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'do: take up the other side':
     'Join the yarn at the neck edge and work row 2, a wrong-side row. Rows are counted as on the first side.',
   'check: length to the shoulder': 'from the divided row straight up to the shoulder it is {length}.',
+  'note: armhole of the pattern beside the neck':
+    "The neck begins {begins} above the pattern's first armhole [bind-off], before the armhole is all shaped. Up to there work the armhole as printed: you have {across}. Its last decrease is in row {last} of the armhole.",
+  'note: armhole may go on beside the neck':
+    'These counts hold where the armhole is straight beside the neck. Does it still decrease there? Then go on with its decreases as printed, in the same rows. Until they are done, each side has that many stitches more. Both shoulders come out the same.',
   'note: back neck as wide': 'The back of the neck must be as wide, so that the shoulders meet.',
   'note: both shoulders as many stitches': 'Both sides end with as many stitches, for the shoulder.',
   'note: neck begins earlier': 'The neck begins {rows} earlier than in the pattern.',
@@ -80,6 +84,8 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
     'The shoulder seam meets the middle of the top of the cap.',
   'note: cap eased in': 'The cap is {by} longer than the armhole. Ease that in as you sew.',
   'note: cap stretched': 'The cap is {by} shorter than the armhole. It stretches by that as you sew.',
+  'cannot: armhole of the pattern too long':
+    'By these figures the last armhole decrease lies in row {last}, and the armhole has {rows}.',
   'cannot: odd loss': '{loss} cannot be lost alike at both sides.',
   'cannot: cross back wider':
     'The back above the armhole has {by} more than below it, and an armhole only narrows.',

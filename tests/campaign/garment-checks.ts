@@ -3,6 +3,7 @@ import type { Finished, Instruction } from '../../src/fit/plan.ts';
 import { edgeOf } from '../simulator/edges.ts';
 import type { Knitting } from './knitting.ts';
 import { frontNeck, yokeEnds } from './necks.ts';
+import { armholeRows as printedRows } from './pattern-armhole.ts';
 import { figure } from './whole-checks.ts';
 
 export function wholeGarment(knitting: Knitting): void {
@@ -124,6 +125,9 @@ function shouldersMeet(knitting: Knitting): void {
       findings.meet('back and front knitted to the shoulders');
       findings.same(back, front, `rows to the shoulder, ${side}`);
     }
+    const own = !plan.steps.some(({ where }) => where.say === 'where: armhole of the front');
+    if (printed.body.up && own && front !== undefined)
+      findings.same(printedRows(printed), front, `rows to the shoulder of the pattern, ${side}`);
   }
   const both = bench.done.get('back: where: shoulders of the back')?.grown;
   const right = bench.done.get('front: where: shoulder at the right')?.grown;

@@ -9,8 +9,9 @@ import { wholeGarment } from './garment-checks.ts';
 import { STOPPED, stateFigures } from './knit-plan.ts';
 import { type Knitting, markUnderarm } from './knitting.ts';
 import { joinsMeet } from './necks.ts';
+import { armholeRows, frontAfter } from './pattern-armhole.ts';
 import type { Printed } from './printed.ts';
-import { checked, said } from './whole-checks.ts';
+import { checked, figure, said } from './whole-checks.ts';
 import { yarnAsTold } from './yarn-told.ts';
 
 export function knitWhole(plan: Plan, answers: Answers, printed: Printed, findings: Findings): void {
@@ -84,6 +85,7 @@ function knitStep(knitting: Knitting, step: Step, place: Place): void {
   // The pattern's own rows lie between a body and what is told above its armhole.
   if (NECKS.has(step.where.say) && !bench.marks.has(place) && !bench.necks.has(place)) bench.drop(place);
   if (NECKS.has(step.where.say)) bench.necks.add(place);
+  if (step.where.say === 'where: front neck') aboveThePattern(knitting, step);
   if (ARMHOLES.has(step.where.say)) {
     if (bench.at(place)?.whole === false) bench.drop(place);
     markUnderarm(knitting, place);
@@ -108,3 +110,27 @@ function knitStep(knitting: Knitting, step: Step, place: Place): void {
   if (on !== undefined && step.check !== null) checked(knitting, step, on, rowsOf(on) - begun);
   if (!printed.body.up && UPPER.has(step.where.say)) bench.drop(place);
 }
+
+/** Where the armholes are the pattern's own, the front is knitted up to its neck as the pattern prints it. */
+function aboveThePattern({ plan, bench, printed, findings }: Knitting, { instead, notes }: Step): void {
+  if (bench.marks.has('front') || !printed.body.up || printed.joined !== 'set_in') return;
+  const [begins] = instead.flatMap((one) =>
+    one.do === 'say' && one.phrase.say === 'do: neck begins before the shoulder' ? [one.phrase] : [],
+  );
+  if (begins === undefined || notes.some(({ say }) => say === 'note: armhole may go on beside the neck'))
+    return;
+  if (plan.assumed.some(({ question }) => ARMHOLE_FIGURES.has(question))) {
+    bench.leave('front');
+    return;
+  }
+  const rows = armholeRows(printed) - figure(begins, 'rows');
+  findings.meet('a front neck above the armhole of the pattern');
+  bench.put('front', { needle: frontAfter(printed, rows), below: 0, whole: false });
+  bench.marks.set('front', 0);
+}
+
+const ARMHOLE_FIGURES: ReadonlySet<string> = new Set([
+  'Pattern, underarm [bind-off]',
+  'Pattern, armhole decreases',
+  'Armhole beside the neck',
+]);

@@ -30,6 +30,8 @@ export interface Printed {
   readonly depth: number;
   /** To the underarm, and of the sleeve, in centimetres; null where the pattern's are not known for certain. */
   readonly lengths: { readonly body: number; readonly armhole: number; readonly sleeve: number } | null;
+  /** Rows from one armhole decrease to the next. */
+  readonly pace: 1 | 2 | 4;
   /** At the knitter's own gauge. */
   readonly stitchesPerCm: number;
   readonly rowsPerCm: number;
@@ -74,6 +76,7 @@ function sampled({ pattern, size: nth }: Wearer, gauge: Rates): Printed {
       armhole: size?.finished['armhole depth'] ?? 0,
       sleeve: size?.finished['sleeve length'] ?? 0,
     },
+    pace: 2,
   };
 }
 
@@ -114,6 +117,7 @@ function owned(wearer: Wearer, gauge: Rates): Printed {
     underarm: Math.max(2, Math.round(back * draws.between(0.06, 0.14))),
     depth,
     lengths: null,
+    pace: draws.one([2, 2, 1, 4]),
   };
 }
 

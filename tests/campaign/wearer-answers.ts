@@ -1,20 +1,21 @@
 /** What a random knitter answers to the questions of the whole way, each drawn so that most of them go together. */
 import { cm } from '../../src/fit/units.ts';
-import type { Answer, Answers, Value } from '../../src/flow/answer.ts';
+import { type Answer, type Answers, type Value, valueGiven } from '../../src/flow/answer.ts';
 import type { CompiledFlow } from '../../src/flow/compile.ts';
+import { armholeRows, decreaseRows } from './pattern-armhole.ts';
 import { type Printed, printedFor } from './printed.ts';
 import { type Draws, drawsOf, type Wearer } from './wearers.ts';
 
 /** Question by question, as the interview asks them; those that are not asked are not answered. */
 export function answersOf(wearer: Wearer, flow: CompiledFlow): Answers {
   const draws = drawsOf(wearer.toss);
-  const known = { wearer, printed: printedFor(wearer), draws };
+  const told = { wearer, printed: printedFor(wearer), draws };
   let answers: Answers = {};
   for (const stop of flow.stops) {
     if (answers[stop.id] !== undefined || !flow.asks(stop, answers)) continue;
     const say = SAID[stop.id];
     if (say === undefined) throw new Error(`nobody has an answer to '${stop.id}'`);
-    const value = say(known);
+    const value = say({ ...told, answers });
     const sure = !draws.often(wearer.unsure) || SETTLED.has(stop.id);
     const answer: Answer = value === null || !sure ? { given: 'unknown' } : { given: 'value', value };
     answers = { ...answers, [stop.id]: answer };
@@ -42,6 +43,8 @@ interface Known {
   readonly wearer: Wearer;
   readonly printed: Printed;
   readonly draws: Draws;
+  /** To the questions before. */
+  readonly answers: Answers;
 }
 /** Null: it is not known. */
 type Say = (known: Known) => Value | null;
@@ -175,6 +178,8 @@ const SAID: Readonly<Record<string, Say>> = {
   p_neck_stitches: stitches(({ printed }) => printed.neck),
   neck_width: length(share((p) => p.cross, 0.25, 0.6)),
   neck_depth: length(({ printed, draws }) => printed.depth * draws.between(0.15, 0.95), 1),
+  neck_beside: choice((known) => (known.draws.often(0.5) && straightBeside(known) ? 'straight' : 'shaped')),
+  p_armhole_pace: choice(({ printed }) => `every_${printed.pace}`),
   p_shoulder: stitches(({ printed }) => (printed.cross - printed.neck) / 2),
   shoulder_how: choice(({ draws }) => draws.one(['short_rows', 'bind_offs'])),
   shoulder_drop: length(({ draws }) => draws.between(0.3, 5)),
@@ -191,4 +196,11 @@ const SAID: Readonly<Record<string, Say>> = {
 function place({ stitches }: Wearer, nth: number): Value | null {
   const counted = stitches[nth];
   return counted === undefined ? null : { kind: 'stitch gauge', stitches: counted };
+}
+
+/** Whether all decreases of the pattern's armhole lie below the neck that is wanted. */
+function straightBeside({ printed, answers }: Known): boolean {
+  const deep = valueGiven(answers, 'neck_depth', 'length')?.cm;
+  const last = decreaseRows(printed).at(-1) ?? 2;
+  return deep !== undefined && armholeRows(printed) - Math.ceil(deep * printed.rowsPerCm) - 1 >= last;
 }
