@@ -80,4 +80,63 @@ describe('a cap', () => {
     const made = capFor(74, 23.85, { armhole: { front: cm(24.85), back: cm(22.85) } });
     expect(made.kind === 'cap' ? made.shoulderFromCentre : made.kind).toBeCloseTo(1, 9);
   });
+
+  it('is told in five stages, which lose what lies between the arm and the top, in all its rows', () => {
+    for (const [upperArm, edge] of [
+      [74, 23.85],
+      [74, 19.2],
+      [50, 20],
+    ] as const) {
+      const made = capFor(upperArm, edge);
+      if (made.kind !== 'cap') throw new Error(made.kind);
+      let [lost, taken] = [0, 0];
+      for (const stage of made.stages) {
+        if (stage.stage === 'bind off') [lost, taken] = [lost + 2 * stage.stitches, taken + 2];
+        else if (stage.stage === 'steps')
+          [lost, taken] = [lost + 2 * stage.stitches * stage.times, taken + 2 * stage.times];
+        else if (stage.stage === 'decreases')
+          [lost, taken] = [lost + stage.spaced.from - stage.spaced.to, taken + stage.spaced.rows];
+        else expect(stage.stitches).toBe(made.top);
+      }
+      expect([made.stages.length, upperArm - lost, taken]).toEqual([5, made.top, made.rows]);
+    }
+  });
+
+  it('shows the spacing of its slow stretch under that name, between fast steps that need none', () => {
+    // 35.4 cm of edge are few for 74 stitches: both fast stretches are bound off in steps.
+    const made = capFor(74, 19.2);
+    if (made.kind !== 'cap') throw new Error(made.kind);
+    expect(made.stages.map(({ stage }) => stage)).toEqual(['bind off', 'steps', 'decreases', 'steps', 'top']);
+    const named = made.workings.filter(({ label }) => label.includes(': ')).map(({ label }) => label);
+    expect(named.length).toBeGreaterThan(0);
+    expect(named.filter((label) => !label.startsWith('slow: '))).toEqual([]);
+  });
+
+  it('shows the spacing of its fast stretches too where these are decreases', () => {
+    const made = capFor(50, 20);
+    if (made.kind !== 'cap') throw new Error(made.kind);
+    const names = made.workings
+      .filter(({ label }) => label.includes(': '))
+      .map(({ label }) => label.split(': ')[0]);
+    expect([...new Set(names)]).toEqual(['fast, below', 'slow', 'fast, above']);
+  });
+
+  it('takes a top that leaves its usual count by two or four, where only then the edges agree', () => {
+    const tops = Array.from({ length: 120 }, (_, i) => capFor(30, 9.6 + i / 40, { depth: cm(9) })).flatMap(
+      (made) => (made.kind === 'cap' ? [made.top] : []),
+    );
+    // A quarter of 30 is 7.5, to an even count 8.
+    expect(new Set(tops)).toContain(8);
+    for (const top of tops) expect([4, 6, 8, 10, 12]).toContain(top);
+  });
+
+  it('says how near it comes where no whole rows agree', () => {
+    const gauge = { ...gaugeOf(10, 12, 'cm'), worked: 'flat' as const };
+    const made = capFor(14, 11.75, { depth: cm(12), bindOff: stitches(1), gauge });
+    if (made.kind !== 'no whole rows agree') throw new Error(made.kind);
+    expect(made.wanted).toBe(23.5);
+    // More than a row off, which is 10 / 12 cm, and less than the three rows that a pair more adds at either edge.
+    expect(Math.abs(made.nearest - made.wanted)).toBeGreaterThan(10 / 12);
+    expect(Math.abs(made.nearest - made.wanted)).toBeLessThan(30 / 12);
+  });
 });
