@@ -68,8 +68,8 @@ function moreRoom(ask: NeckAsk, missing: number): readonly NeckAlternative[] {
 }
 
 function offer(way: NeckAlternative['way'], ask: NeckAsk): readonly NeckAlternative[] {
-  const found = ask.width > 0 ? shapeNeck(ask) : null;
-  return found?.kind === 'neck' ? [{ way, neck: found }] : [];
+  const found = shapeNeck(ask);
+  return found.kind === 'neck' ? [{ way, neck: found }] : [];
 }
 
 /** Stitches picked up for the neckband: the edges of front and back at the band's gauge, in its repeat. */
