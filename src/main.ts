@@ -26,17 +26,17 @@ async function runFit(): Promise<void> {
   const { runCommand } = await import('./transport/script/command.ts');
   process.exitCode = await runCommand(args, {
     flows: loadFlows(),
-    wording: wordingIn('us'),
+    wordingIn,
     out: (text) => process.stdout.write(text),
     error: (text) => process.stderr.write(text),
     keep: async (plan, files) => {
       if (files.picture === undefined && files.sheet === undefined) return [];
       const { keepFiles } = await import('./keep.ts');
-      return keepFiles(plan, files, { ...PRINTING, date: today() });
+      return keepFiles(plan, files, { ...PRINTING, dialect: files.terms, date: today() });
     },
-    keepBlank: async ({ blank, file, unit, ...print }) => {
+    keepBlank: async ({ blank, file, unit, ...print }, dialect) => {
       const { keepBlank } = await import('./keep.ts');
-      return keepBlank(blank, file, print, { ...PRINTING, unit, date: today() });
+      return keepBlank(blank, file, print, { ...PRINTING, dialect, unit, date: today() });
     },
   });
 }
@@ -47,7 +47,7 @@ function wordingIn(dialect: Dialect): Wording {
 }
 
 /** What `fit` prints where nothing else is said: the same on every machine. */
-const PRINTING = { dialect: 'us', unit: 'cm', paper: null, type: 'normal' } as const;
+const PRINTING = { unit: 'cm', paper: null, type: 'normal' } as const;
 
 /** ISO 8601. */
 function today(): string {

@@ -3,6 +3,7 @@ import type { Dialect } from '../fit/terms.ts';
 import type { LengthUnit } from '../fit/units.ts';
 import { unitOf } from '../flow/calculations.ts';
 import type { Stop } from '../flow/compile.ts';
+import { meantElsewhere, offerElsewhere } from './elsewhere.ts';
 import { exampleFor } from './example.ts';
 import { couldBeKept } from './hear.ts';
 import { lessonCalled, listLessons, wordLesson } from './lessons.ts';
@@ -155,6 +156,8 @@ function change(scene: Scene, what: string): Turn {
   const answered = askedStops(flow, answers).filter((s) => answers[s.id] !== undefined);
   const found = namedBy(answered, what);
   const [only] = found;
+  const meant = found.length === 0 ? meantElsewhere(flow, scene.text) : undefined;
+  if (meant !== undefined) return offerElsewhere(scene, meant);
   if (only !== undefined && found.length === 1) {
     return done(flow, at(session, { revisiting: only.id, pending: null, confirmed: false }), [], []);
   }

@@ -290,6 +290,12 @@ describe('the review', () => {
       expect(answered().say('yes', word).at).toBe('outcome');
   });
 
+  it('offers the chapter for what she wants to change where that is no answer of hers', () => {
+    const talk = start('waist').say('in', 'sample', 'change the neck, it is too high');
+    expect(talk.text).toContain('Do you mean this: The neck is too high, too low,');
+    expect(start('waist').say('in', 'change unit').at).toBe('unit');
+  });
+
   it('jumps from the plan to one answer and back to a new plan', () => {
     const talk = answered().say('yes', 'change waist', '32 in');
     expect(talk.at).toBe('review');

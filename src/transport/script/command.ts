@@ -3,11 +3,12 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import type { ReviewLine } from '../../dialogue/message.ts';
 import type { Plan } from '../../fit/plan.ts';
+import type { Dialect } from '../../fit/terms.ts';
 import type { CompiledFlow, Flows } from '../../flow/compile.ts';
 import type { Print, Wording } from '../contract.ts';
 import { AnswerFileFault, readScripts } from './files.ts';
 import { optionNames, readOneLine } from './one-line.ts';
-import { type BlankWish, readBlank, readPrint } from './print-options.ts';
+import { type BlankWish, readBlank, readPrint, readTerms } from './print-options.ts';
 import { runScript, type ScriptResult } from './run.ts';
 
 export const EXIT = { plan: 0, fault: 1, refused: 2, open: 3, cannot: 4 } as const;
@@ -15,19 +16,20 @@ export const EXIT = { plan: 0, fault: 1, refused: 2, open: 3, cannot: 4 } as con
 export interface WantedFiles extends Print {
   readonly picture?: string | undefined;
   readonly sheet?: string | undefined;
+  readonly terms: Dialect;
   /** Answers to be printed before the workings. */
   readonly from?: readonly ReviewLine[];
 }
 
 export interface CommandSurroundings {
   readonly flows: Flows;
-  readonly wording: Wording;
+  readonly wordingIn: (terms: Dialect) => Wording;
   readonly out: (text: string) => void;
   readonly error: (text: string) => void;
   /** Keeps a plan's pictures and its sheet as files, and gives the names of the files. */
   readonly keep: (plan: Plan, files: WantedFiles) => Promise<readonly string[]>;
   /** Keeps a sheet that is filled in by hand, and gives the name of its file. */
-  readonly keepBlank: (wish: BlankWish) => Promise<readonly string[]>;
+  readonly keepBlank: (wish: BlankWish, terms: Dialect) => Promise<readonly string[]>;
 }
 
 const USAGE = `Use it like this:
@@ -38,6 +40,7 @@ const USAGE = `Use it like this:
   npm run -s fit -- --blank SHEET --sheet FILE.pdf [--unit cm|in]
 SHEET, to be filled in by hand: measuring, rows, stitches, waist or wedge.
 With every --sheet: [--paper A4|Letter] [--type normal|large].
+With all of them: [--terms us|uk], such as gauge or tension; both are understood in any answer.
 FILE is YAML or JSON: question ids with what a person would type.
 --key prints the answers and every working, numbered, in place of the plan; with --sheet both stand on its last pages.
 NAME is a question's option in a flow of few questions, as --questions lists it.
@@ -51,15 +54,19 @@ export async function runCommand(args: readonly string[], around: CommandSurroun
   const { values: parsed, positionals: typed } = read;
   const print = readPrint(parsed);
   if (typeof print === 'string') return complain(around, `${print}\n`);
-  if (parsed.blank !== undefined) return keepBlank(parsed, print, around);
+  const given = readTerms(parsed.terms);
+  if (typeof given === 'string') return complain(around, `${given}\n`);
+  const { terms } = given;
+  if (parsed.blank !== undefined) return keepBlank(parsed, { ...print, terms }, around);
   if (parsed.json === true && parsed.key === true)
     return complain(around, 'Take --json or --key: the data hold every working already.\n');
-  const wanted = { ...parsed, ...print };
+  const wanted = { ...parsed, ...print, terms };
   if (parsed.flows === true) {
-    for (const { file } of around.flows.values()) around.out(`${file.id}\t${file.title}\t${file.wish}\n`);
+    for (const { file } of inTerms(around.flows, terms))
+      around.out(`${file.id}\t${file.title}\t${file.wish}\n`);
     return EXIT.plan;
   }
-  const flow = around.flows.get(parsed.flow ?? '');
+  const flow = around.flows.get(parsed.flow ?? '')?.inTerms(terms);
   if (flow === undefined) {
     const known = [...around.flows.keys()].join(', ');
     return complain(
@@ -75,17 +82,21 @@ export async function runCommand(args: readonly string[], around: CommandSurroun
   if (typed.length === 0) return complain(around, USAGE);
   const script = readOneLine(flow, around.flows, typed);
   if (typeof script === 'string') return complain(around, `${script}\n`);
-  return tellOne(runScript(flow, script), { ...wanted, options: optionNames(flow, around.flows) }, around);
+  return tellOne(
+    runScript(flow, script, terms),
+    { ...wanted, options: optionNames(flow, around.flows) },
+    around,
+  );
 }
 
 async function keepBlank(
   parsed: Parameters<typeof readBlank>[0],
-  print: Print,
+  { terms, ...print }: Print & { readonly terms: Dialect },
   around: CommandSurroundings,
 ): Promise<number> {
   const wish = readBlank(parsed, print);
   if (typeof wish === 'string') return complain(around, `${wish}\n`);
-  return written(around, EXIT.plan, () => around.keepBlank(wish));
+  return written(around, EXIT.plan, () => around.keepBlank(wish, terms));
 }
 
 /** Names the files that were written; the exit code, or that of a fault where they cannot be. */
@@ -121,6 +132,7 @@ function readArgs(args: readonly string[]) {
         paper: { type: 'string' },
         type: { type: 'string' },
         unit: { type: 'string' },
+        terms: { type: 'string' },
       },
     });
   } catch (error) {
@@ -131,6 +143,10 @@ function readArgs(args: readonly string[]) {
 function complain({ error }: CommandSurroundings, text: string): number {
   error(text);
   return EXIT.fault;
+}
+
+function inTerms(flows: Flows, terms: Dialect): CompiledFlow[] {
+  return [...flows.values()].map((flow) => flow.inTerms(terms));
 }
 
 /** The questions of a flow in order: id, option, kind, wording, conditions, choices. */
@@ -165,7 +181,7 @@ async function answerAll(
       return complain(around, `${error.message}\n`);
     throw error;
   }
-  const results = scripts.map((script) => runScript(flow, script));
+  const results = scripts.map((script) => runScript(flow, script, wanted.terms));
   const [only] = results;
   if (only !== undefined && results.length === 1) return await tellOne(only, wanted, around);
   for (const result of results) around.out(`${JSON.stringify(asData(result))}\n`);
@@ -185,12 +201,16 @@ async function tellOne(result: ScriptResult, wanted: Wanted, around: CommandSurr
   return written(around, code, () => around.keep(plan, files));
 }
 
-function tell(result: ScriptResult, { json, key, options }: Wanted, around: CommandSurroundings): number {
+function tell(
+  result: ScriptResult,
+  { json, key, options, terms }: Wanted,
+  around: CommandSurroundings,
+): number {
   const { out, error } = around;
   const named = (question: string) => options?.get(question) ?? question;
   if (result.result === 'outcome') {
     if (json === true) out(`${JSON.stringify(asData(result), null, 2)}\n`);
-    else out(around.wording(result.outcome, true, key === true ? result.answers : undefined));
+    else out(around.wordingIn(terms)(result.outcome, true, key === true ? result.answers : undefined));
   } else if (result.result === 'refused') {
     for (const r of result.refused) error(`${named(r.question)}: '${r.answer}' was not taken. ${r.reason}\n`);
   } else {

@@ -1,4 +1,5 @@
-/** How sheets are to be printed, as options of the `fit` command. */
+/** In which terms and on what paper the `fit` command tells something, as its options say. */
+import { DIALECTS, type Dialect } from '../../fit/terms.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../../fit/units.ts';
 import { BLANKS, type Blank } from '../../present/sheets/blanks.ts';
 import { PAPER_NAMES, TYPE_SIZES } from '../../present/sheets/paper.ts';
@@ -12,6 +13,12 @@ export interface BlankWish extends Print {
 }
 
 type Options = Readonly<Partial<Record<'blank' | 'sheet' | 'paper' | 'type' | 'unit', string | undefined>>>;
+
+/** The terms that were given, US terms where none were; or a sentence that says what is wrong. */
+export function readTerms(given: string | undefined): { readonly terms: Dialect } | string {
+  const read = oneOf('--terms', DIALECTS, given);
+  return 'wrong' in read ? read.wrong : { terms: read.value ?? 'us' };
+}
 
 /** The paper and the type that were given; or a sentence that says what is wrong. */
 export function readPrint(options: Options): Print | string {

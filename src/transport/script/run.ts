@@ -8,6 +8,7 @@ import { reviewLines } from '../../dialogue/show.ts';
 import { standing } from '../../dialogue/standing.ts';
 import { turn } from '../../dialogue/turn.ts';
 import type { Outcome } from '../../fit/plan.ts';
+import type { Dialect } from '../../fit/terms.ts';
 import type { CompiledFlow } from '../../flow/compile.ts';
 
 /** What is typed at each question, in turn: one text, or several where a reading is to be confirmed. */
@@ -32,7 +33,9 @@ export type ScriptResult =
   | { readonly result: 'refused'; readonly refused: readonly Refusal[] }
   | { readonly result: 'open'; readonly open: readonly OpenQuestion[] };
 
-export function runScript(flow: CompiledFlow, script: Script): ScriptResult {
+/** What it says is worded in these terms; answers may be in either. */
+export function runScript(given: CompiledFlow, script: Script, terms: Dialect = 'us'): ScriptResult {
+  const flow = given.inTerms(terms);
   const refused: Refusal[] = strangers(flow, script);
   const open: OpenQuestion[] = [];
   let session: Session = {
@@ -42,6 +45,7 @@ export function runScript(flow: CompiledFlow, script: Script): ScriptResult {
     version: flow.file.version,
     log: [],
     place: AT_THE_START,
+    terms,
   };
   for (let now = standing(flow, session); now.at === 'question'; now = standing(flow, session)) {
     const { id, question } = now.stop;

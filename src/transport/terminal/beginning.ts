@@ -52,18 +52,11 @@ function firstList(desk: Desk, owner: string): List {
   const flows = desk.flows(owner);
   const first: { title: string; entries: Entry[] } = { title: 'What would you like to do?', entries: [] };
   const back: Entry = { label: 'Back to the beginning', names: ['back'], leads: first };
-  const groups = WISH_GROUPS.flatMap((group): Entry[] => {
-    const entries = flows.filter((flow) => flow.group === group && !flow.common).map(toBegin);
-    const title = WISH_TITLES[group];
-    return entries.length === 0
-      ? []
-      : [{ label: `${title} …`, names: [title], leads: { title, entries: [...entries, back] } }];
-  });
   first.entries.push(
     ...desk.open(owner).map(toGoOn),
     ...flows.filter(({ common }) => common).map(toBegin),
     ...toPractise(flows, back),
-    ...groups,
+    ...groupsOf(flows, toBegin, back),
     { label: SHEETS, names: ['sheets'], leads: { do: 'print' } },
   );
   return first;
@@ -75,14 +68,29 @@ function toBegin({ id, title, wish }: Offered): Entry {
 
 const PRACTISE = 'Practise: every figure is given, and the worked answer shown';
 
-/** The chapters that have an exercise, in one list; nothing where none has. */
+/** The chapters that have an exercise: what is wished most often, and the rest in groups; nothing where none has. */
 function toPractise(flows: readonly Offered[], back: Entry): Entry[] {
-  const entries = flows
-    .filter(({ exercise }) => exercise)
-    .map(({ id, title }): Entry => ({ label: title, names: [id], leads: { do: 'practise', flow: id } }));
-  if (entries.length === 0) return [];
-  const leads = { title: 'What would you like to practise?', entries: [...entries, back] };
+  const exercises = flows.filter(({ exercise }) => exercise);
+  if (exercises.length === 0) return [];
+  const common = exercises.filter((flow) => flow.common).map(toExercise);
+  const entries = [...common, ...groupsOf(exercises, toExercise, back), back];
+  const leads = { title: 'What would you like to practise?', entries };
   return [{ label: `${PRACTISE} …`, names: [PRACTISE, 'practise', 'practice'], leads }];
+}
+
+function toExercise({ id, title }: Offered): Entry {
+  return { label: title, names: [id], leads: { do: 'practise', flow: id } };
+}
+
+/** A list for each group of what is wished less often. */
+function groupsOf(flows: readonly Offered[], to: (flow: Offered) => Entry, back: Entry): Entry[] {
+  return WISH_GROUPS.flatMap((group): Entry[] => {
+    const entries = flows.filter((flow) => flow.group === group && !flow.common).map(to);
+    const title = WISH_TITLES[group];
+    return entries.length === 0
+      ? []
+      : [{ label: `${title} …`, names: [title], leads: { title, entries: [...entries, back] } }];
+  });
 }
 
 function toGoOn({ session, flow, lastAt, answered, practice }: OpenInterview): Entry {

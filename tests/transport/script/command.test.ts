@@ -143,7 +143,7 @@ describe('answers from a file', () => {
     const file = written('kept.yaml', SPACING);
     const { kept, error } = await run('--flow', 'spacing', '--answers', file, '--picture', 'p.png');
     expect(kept.map((k) => k.files)).toEqual([
-      { picture: 'p.png', sheet: undefined, paper: null, type: null },
+      { picture: 'p.png', sheet: undefined, paper: null, type: null, terms: 'us' },
     ]);
     expect(error).toBe('Written: p.png\n');
     const refused = written('not-kept.yaml', SPACING.replace('72', 'many'));
@@ -188,14 +188,21 @@ describe('a sheet', () => {
     const asked = ['--sheet', 'p.pdf', '--paper', 'letter', '--type', 'large'];
     const { kept } = await run('--flow', 'spacing', '--answers', file, ...asked);
     expect(kept.map((k) => k.files)).toEqual([
-      { picture: undefined, sheet: 'p.pdf', paper: 'Letter', type: 'large' },
+      { picture: undefined, sheet: 'p.pdf', paper: 'Letter', type: 'large', terms: 'us' },
     ]);
   });
 
   it('to fill in by hand is kept by its name, without any answers', async () => {
     const { code, out, error, blanks } = await run('--blank', 'waist', '--sheet', 'w.pdf', '--unit', 'in');
     expect([code, out, error]).toEqual([0, '', 'Written: w.pdf\n']);
-    expect(blanks).toEqual([{ blank: 'waist', file: 'w.pdf', unit: 'in', paper: null, type: null }]);
+    expect(blanks).toEqual([
+      { blank: 'waist', file: 'w.pdf', unit: 'in', paper: null, type: null, terms: 'us' },
+    ]);
+  });
+
+  it('is worded in the terms that are asked for', async () => {
+    const { blanks } = await run('--blank', 'waist', '--sheet', 'w.pdf', '--terms', 'uk');
+    expect(blanks).toMatchObject([{ terms: 'uk' }]);
   });
 
   it.each([
@@ -209,11 +216,26 @@ describe('a sheet', () => {
       ['--blank', 'waist', '--sheet', 'w.pdf', '--type', 'big'],
       "--type is 'big', but it can only be normal, large.",
     ],
+    [
+      ['--blank', 'waist', '--sheet', 'w.pdf', '--terms', 'au'],
+      "--terms is 'au', but it can only be us, uk.",
+    ],
     [['--blank', 'waist', '--sheet', 'w.pdf', '--unit', 'ft'], "--unit is 'ft', but it can only be cm, in."],
   ])('is told what cannot be printed: %j', async (args, says) => {
     const { code, error, blanks } = await run(...args);
     expect([code, blanks]).toEqual([1, []]);
     expect(error).toContain(says);
+  });
+});
+
+describe('UK terms', () => {
+  it('word the interviews, the questions and the files of a plan, where they are asked for', async () => {
+    const flow = ['--flow', 'swatch', '--questions', '--terms'];
+    expect((await run(...flow, 'us')).out).toContain('Every stitch count waits for your gauge.');
+    expect((await run(...flow, 'uk')).out).toContain('Every stitch count waits for your tension.');
+    expect((await run('--flows', '--terms', 'uk')).out).toContain('Is my tension right?');
+    const spread = ['--flow', 'spread', 'stitches=84', 'change=+10', 'worked=flat', '--sheet', 's.pdf'];
+    expect((await run(...spread, '--terms', 'uk')).kept).toMatchObject([{ files: { terms: 'uk' } }]);
   });
 });
 

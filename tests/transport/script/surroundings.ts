@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll } from 'vitest';
 import type { Plan } from '../../../src/fit/plan.ts';
+import type { Dialect } from '../../../src/fit/terms.ts';
 import { loadFlows } from '../../../src/library.ts';
 import { keyText } from '../../../src/present/key-text.ts';
 import { outcomeText } from '../../../src/present/plan-text.ts';
@@ -28,29 +29,32 @@ export interface Ran {
   readonly out: string;
   readonly error: string;
   readonly kept: readonly { readonly plan: Plan; readonly files: unknown }[];
-  readonly blanks: readonly BlankWish[];
+  readonly blanks: readonly (BlankWish & { readonly terms: Dialect })[];
 }
 
 export async function run(...args: readonly string[]): Promise<Ran> {
   let [out, error] = ['', ''];
   const kept: { plan: Plan; files: unknown }[] = [];
-  const blanks: BlankWish[] = [];
+  const blanks: (BlankWish & { terms: Dialect })[] = [];
   const code = await runCommand(args, {
     flows,
-    wording: (outcome, workings, key) =>
-      key === undefined ? outcomeText(outcome, { dialect: 'us', workings }) : keyText(outcome, key, 'us'),
+    wordingIn: (dialect) => (outcome, workings, key) =>
+      key === undefined ? outcomeText(outcome, { dialect, workings }) : keyText(outcome, key, dialect),
     out: (text) => {
       out += text;
     },
     error: (text) => {
       error += text;
     },
-    keep: async (plan, { picture, sheet, paper, type, from }) => {
-      kept.push({ plan, files: { picture, sheet, paper, type, ...(from === undefined ? {} : { from }) } });
+    keep: async (plan, { picture, sheet, paper, type, terms, from }) => {
+      kept.push({
+        plan,
+        files: { picture, sheet, paper, type, terms, ...(from === undefined ? {} : { from }) },
+      });
       return [picture, sheet].filter((file) => file !== undefined);
     },
-    keepBlank: async (wish) => {
-      blanks.push(wish);
+    keepBlank: async (wish, terms) => {
+      blanks.push({ ...wish, terms });
       return [wish.file];
     },
   });

@@ -95,7 +95,7 @@ describe('the beginning in a terminal', () => {
     expect((await choose()).deed).toBeUndefined();
   });
 
-  it('has one list of all that can be practised, and says of an open exercise that it is one', async () => {
+  it('lists what can be practised in the same groups, and says of an open exercise that it is one', async () => {
     const { desk } = fakeDesk();
     const [flow] = desk.flows();
     if (flow === undefined) throw new Error('the desk has flows');
@@ -104,13 +104,17 @@ describe('the beginning in a terminal', () => {
       flows: () => desk.flows().map((f) => ({ ...f, exercise: f.id === 'mitten' })),
       open: () => [{ session: 's', flow, lastAt: Date.UTC(2025, 4, 3, 12), answered: 2, practice: true }],
     };
-    const { deed, lists } = await chooseAt(practising, ['practise', 1]);
+    const { deed, lists } = await chooseAt(practising, ['practise', 1, 1]);
     expect(lists[0]?.entries.map(({ label }) => label).slice(0, 3)).toEqual([
       'Go on: Practice, A wristlet (3 May 2025, 2 answered)',
       'I want a wristlet that fits',
       'Practise: every figure is given, and the worked answer shown …',
     ]);
-    expect(lists[1]?.entries.map(({ label }) => label)).toEqual(['A mitten', 'Back to the beginning']);
+    expect(lists[1]?.entries.map(({ label }) => label)).toEqual([
+      'One sum: stitches, rows, buttons, bands and yarn …',
+      'Back to the beginning',
+    ]);
+    expect(lists[2]?.entries.map(({ label }) => label)).toEqual(['A mitten', 'Back to the beginning']);
     expect(deed).toEqual({ do: 'practise', flow: 'mitten' });
   });
 });

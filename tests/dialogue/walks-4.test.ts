@@ -1,0 +1,3 @@
+import { walkChapters } from './walk-chapters.ts';
+
+walkChapters(3);
