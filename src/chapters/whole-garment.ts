@@ -1,4 +1,5 @@
 /** The pieces of one garment in the order of knitting; each change stands on the counts of those before it. */
+import type { PhraseName } from '../fit/phrases.ts';
 import type { Part, Step } from '../fit/plan.ts';
 import { phrase } from '../fit/plan.ts';
 import type { SleeveShaping } from '../fit/sleeve.ts';
@@ -8,6 +9,7 @@ import { droppedTop } from './armhole.ts';
 import { capFor } from './cap-of.ts';
 import type { Ledger } from './ledger.ts';
 import { partOf } from './make-plan.ts';
+import { resting } from './open-ways.ts';
 import { bodyMade, constructionOf } from './upper-figures.ts';
 import { bodyOfGarment } from './whole-body.ts';
 import { type SleeveBeside, upperOfGarment } from './whole-upper.ts';
@@ -24,7 +26,7 @@ export function garmentParts(book: Ledger, wishes: ReadonlySet<string>): Part[] 
     : upperOfGarment(book, wishes, shaped === undefined ? {} : besideSleeve(shaped));
   const capTold = upper.some(({ steps }) => steps.some(({ piece }) => piece === 'sleeve'));
   const yokeTold = joined && wishes.has('top');
-  const sleeves =
+  const alone =
     sleeve === undefined || 'kind' in sleeve
       ? partOf(sleeve, 'sleeve', phrase('where: the sleeve piece'))
       : [
@@ -34,6 +36,8 @@ export function garmentParts(book: Ledger, wishes: ReadonlySet<string>): Part[] 
             capTold || yokeTold ? 'told by itself' : topOf(book, sleeve.shaped),
           ),
         ];
+  const open = !joined && wishes.has('top') && upper.some(topIsOpen);
+  const sleeves = open ? resting(alone, 'note: sleeve top is open') : alone;
   const made = bodyMade(book);
   const arms = armsInOrder(sleeves, upper, shaped?.ask.direction === 'down');
   const above = upper.map((part) => ({
@@ -44,6 +48,21 @@ export function garmentParts(book: Ledger, wishes: ReadonlySet<string>): Part[] 
   if (joined) return [...body, arms, ...above];
   return [pieceByPiece(body, above, arms, made?.worked === 'flat')];
 }
+
+/** Whether a way is still to be chosen for armhole or cap; where none was found, its step has nothing to do. */
+function topIsOpen({ steps }: Part): boolean {
+  return steps.some(
+    ({ where, instead }) =>
+      TOPS.has(where.say) && (instead.length === 0 || instead.some(({ do: what }) => what === 'choose one')),
+  );
+}
+
+const TOPS: ReadonlySet<PhraseName> = new Set([
+  'where: armhole',
+  'where: armhole of the front',
+  'where: sleeve cap',
+  'where: sleeve top to the armhole',
+]);
 
 /** A dropped sleeve ends with the count of its armhole. */
 function sleeveOfGarment(book: Ledger, wishes: ReadonlySet<string>): ReturnType<typeof sleeveShaped> {

@@ -13,6 +13,7 @@ import type { Ledger } from './ledger.ts';
 import { partOf } from './make-plan.ts';
 import { besidePattern, besideTold, UNKNOWN_BESIDE } from './neck-beside.ts';
 import { neckWedgeOn } from './neck-wedges.ts';
+import { isOpen, resting } from './open-ways.ts';
 import { ownGauge } from './own-gauge.ts';
 import { type ShoulderCounts, shoulderAltered, slopeOf } from './shoulder.ts';
 import { bodyMade, countOf } from './upper-figures.ts';
@@ -42,11 +43,15 @@ export function upperOfGarment(book: Ledger, wishes: ReadonlySet<string>, sleeve
     ? armholeAltered(book, { ...beside, kept: rows(raised.kept) })
     : undefined;
   const neckPart = front.told('kind' in met ? STRAIGHT_BESIDE : met);
-  return [
-    ...partOf(armhole, 'back', phrase('where: armhole')).map((part) => inOrder(part, book)),
+  const sloped = wishes.has('shoulder') ? shoulders(book, front.shaped) : [];
+  const above = [
     ...partOf(raised.part, 'back', phrase('where: back of the neck')),
     ...partOf(neckPart, 'front', phrase('where: front neck')),
-    ...(wishes.has('shoulder') ? shoulders(book, front.shaped) : []),
+    ...(isOpen(neckPart) ? resting(sloped, 'note: neck is open') : sloped),
+  ];
+  return [
+    ...partOf(armhole, 'back', phrase('where: armhole')).map((part) => inOrder(part, book)),
+    ...(isOpen(armhole) ? resting(above, 'note: armhole is open') : above),
   ];
 }
 

@@ -8,6 +8,7 @@ import type { Altered } from './alterations.ts';
 import { type Ledger, takeStitches } from './ledger.ts';
 import { partOf } from './make-plan.ts';
 import { neckWedgeOn } from './neck-wedges.ts';
+import { hasChoice, resting } from './open-ways.ts';
 import { raglanAltered } from './raglan.ts';
 import { bodyMade, neckNeedle } from './upper-figures.ts';
 import { yokeAltered } from './yoke.ts';
@@ -23,7 +24,8 @@ export function yokeOfGarment(
   const top = wishes.has('top') ? topOf(book, construction, sleeve) : [];
   const neck =
     wishes.has('back_neck') || wishes.has('front_neck') ? neckOf(book, construction, wishes) : undefined;
-  const wedge = partOf(neck, 'yoke', phrase('where: back of the neck'));
+  const raised = partOf(neck, 'yoke', phrase('where: back of the neck'));
+  const wedge = top.some(hasChoice) ? resting(raised, 'note: yoke is open') : raised;
   const shoulders = wishes.has('shoulder') ? [noShoulders()] : [];
   return made?.direction === 'down' ? [...wedge, ...top, ...shoulders] : [...top, ...wedge, ...shoulders];
 }

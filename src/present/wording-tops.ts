@@ -19,6 +19,14 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
     "The neck begins {begins} above the pattern's first armhole [bind-off], before the armhole is all shaped. Up to there work the armhole as printed: you have {across}. Its last decrease is in row {last} of the armhole.",
   'note: armhole may go on beside the neck':
     'These counts hold where the armhole is straight beside the neck. Does it still decrease there? Then go on with its decreases as printed, in the same rows. Until they are done, each side has that many stitches more. Both shoulders come out the same.',
+  'note: armhole is open':
+    "The armhole is still open. This rests on the pattern's own armhole. Has your way other stitches, or another depth? Then ask again with that figure.",
+  'note: sleeve top is open':
+    'The armhole or its cap is still open. This rests on your own figures. Has your way another count, or another depth? Then ask again with that figure.',
+  'note: neck is open':
+    "The front neck is still open. This rests on the pattern's own shoulders. Has your way others? Then ask again with that figure.",
+  'note: yoke is open':
+    "The yoke is still open. This rests on the pattern's own neck. Has your way other stitches there? Then ask again with that figure.",
   'note: back neck as wide': 'The back of the neck must be as wide, so that the shoulders meet.',
   'note: both shoulders as many stitches': 'Both sides end with as many stitches, for the shoulder.',
   'note: neck begins earlier': 'The neck begins {rows} earlier than in the pattern.',

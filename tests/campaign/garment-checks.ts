@@ -1,5 +1,6 @@
 /** What holds of a garment once its whole plan is knitted: its pieces meet, and it measures what the plan promises. */
 import type { Finished, Instruction } from '../../src/fit/plan.ts';
+import { valueGiven } from '../../src/flow/answer.ts';
 import { edgeOf } from '../simulator/edges.ts';
 import type { Knitting } from './knitting.ts';
 import { frontNeck, yokeEnds } from './necks.ts';
@@ -14,6 +15,8 @@ export function wholeGarment(knitting: Knitting): void {
   shouldersMeet(knitting);
   findings.at('sleeve and armhole');
   sleeveFits(knitting);
+  findings.at('what is open');
+  openIsSaid(knitting);
 }
 
 /** A measurement from the counts and rows on the needles. Undefined where they are not told to the end. */
@@ -186,3 +189,23 @@ function sleeveFits(knitting: Knitting): void {
     `the cap's edge is ${capped} cm, the armholes' ${holes} cm`,
   );
 }
+
+/** What is told beside an armhole or a cap whose way is still to be chosen says so. */
+function openIsSaid({ plan, answers, findings }: Knitting): void {
+  const chosen = (where: string) =>
+    plan.steps.some(
+      (step) => step.where.say === where && step.instead.some((one) => one.do === 'choose one'),
+    );
+  if (!valueGiven(answers, 'wishes', 'choices')?.choices.includes('top')) return;
+  if (!['where: armhole', 'where: armhole of the front', 'where: sleeve cap'].some(chosen)) return;
+  for (const { where, notes, instead } of plan.steps) {
+    if (!OPENED.has(where.say) || instead.length === 0) continue;
+    findings.meet('told beside an open armhole');
+    findings.must(
+      notes.some(({ say }) => say === 'note: armhole is open'),
+      `${where.say} does not say that the armhole is open`,
+    );
+  }
+}
+
+const OPENED: ReadonlySet<string> = new Set(['where: front neck', 'where: back of the neck']);
