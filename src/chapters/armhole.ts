@@ -51,6 +51,7 @@ export function armholeChanged(book: Ledger, beside: ArmholeBeside) {
   const plan: ArmholePlan = {
     gauge,
     edge: SEAM_STITCHES,
+    sleeveTold: beside.sleeve !== undefined,
     printed,
     ownSleeve: beside.upperArm !== undefined,
     neckKnown: neck !== undefined,

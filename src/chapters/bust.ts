@@ -12,6 +12,7 @@ import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
 import { type BustFigures, bustFigures, moreForTheFront } from './bust-figures.ts';
+import { SEAM_STITCHES } from './figures.ts';
 import { type Ledger, ledger, takeChoice, takeLength, waitFor } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
 import { SUGGESTIONS } from './suggestions.ts';
@@ -156,6 +157,7 @@ function verticalDarts(
     carriers: made.worked === 'flat' ? 'odd rows' : 'every row',
     worked: made.worked,
     direction: made.direction,
+    edge: made.worked === 'flat' ? SEAM_STITCHES : 0,
     widen,
     narrow,
   };

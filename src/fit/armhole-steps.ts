@@ -18,6 +18,8 @@ export interface ArmholePlan {
   readonly gauge: Gauge;
   /** Edge stitches of a flat sleeve. */
   readonly edge: number;
+  /** Whether a dropped sleeve is told, with its edge stitches: these are counted in its top. */
+  readonly sleeveTold: boolean;
   /** The pattern's depth. */
   readonly printed: Cm;
   /** Whether the sleeve's count at the upper arm is another than the pattern's. */
@@ -37,7 +39,7 @@ export function armholePart(found: DepthChange | CannotChangeDepth, plan: Armhol
   const steps =
     top.construction === 'set-in'
       ? [backStep(found, top.back.after, plan), ...frontSteps(found, top.front.after, plan), capOf(top, plan)]
-      : [straightStep(found, top.shoulder.after, plan), sleeveTop(top.shoulder.after)];
+      : [straightStep(found, top.shoulder.after, plan), sleeveTop(top.shoulder.after, plan)];
   const deep = top.construction === 'set-in' ? top.back.after.rows : top.shoulder.after.armholeRows;
   return {
     steps,
@@ -172,7 +174,7 @@ function straightStep(found: DepthChange, shoulder: DropShoulder, plan: ArmholeP
   });
 }
 
-function sleeveTop(shoulder: DropShoulder): Step {
+function sleeveTop(shoulder: DropShoulder, { sleeveTold }: ArmholePlan): Step {
   const width = quantity('width of the sleeve top', shoulder.topWidth, 'cm');
   return step('sleeve', phrase('where: sleeve top to the armhole'), {
     worked: 'flat',
@@ -185,6 +187,7 @@ function sleeveTop(shoulder: DropShoulder): Step {
       ),
     ],
     check: phrase('check: sleeve top', { width }),
+    notes: sleeveTold ? [] : [phrase('note: sleeve top without edge stitches')],
     workings: shoulder.workings,
   });
 }

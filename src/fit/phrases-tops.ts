@@ -57,6 +57,7 @@ export const TOP_PHRASES = [
   'note: armhole chapter fits the cap',
   'do: cap begins as the armhole',
   'do: sleeve top has',
+  'note: sleeve top without edge stitches',
   'do: shorten the sleeve by the overhang',
   'check: armhole depth',
   'check: cap edge',

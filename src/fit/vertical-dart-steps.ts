@@ -29,6 +29,8 @@ export interface FrontDarts {
 export interface FrontDartsAsk extends Omit<VerticalDartAsk, 'widenOver' | 'narrowOver'> {
   readonly worked: Worked;
   readonly direction: Direction;
+  /** Edge stitches of a flat front, which its seams swallow. */
+  readonly edge: number;
   /** Rows of each section in the order of knitting; null where the front begins, or goes on, as wide as it is. */
   readonly widen: WorkingLine | null;
   readonly narrow: WorkingLine | null;
@@ -40,7 +42,7 @@ export function frontDarts(ask: FrontDartsAsk, gauge: Gauge): FrontDarts | Impos
   const first = widen ?? narrow;
   if (first === null) throw new RangeError('darts need rows in which the front widens or narrows');
   const found = verticalDarts({ ...ask, widenOver: first, narrowOver: narrow });
-  if (found.kind !== 'vertical darts') return cannot(found, gauge);
+  if (found.kind !== 'vertical darts') return cannot(found, gauge, ask.edge);
   const common = found.workings.filter((line) => !spacingLines(found).includes(line));
   const sides = sidesOf(found, ask, common);
   const wide = workOut(
@@ -190,7 +192,7 @@ function narrowOver(section: WorkingLine, height: WorkingLine, { direction }: Fr
   return phrase(direction === 'up' ? 'do: narrow up to the underarm' : 'do: narrow down to the waist', gaps);
 }
 
-function cannot(found: NoWidth | DartsOutside | RowsTooFew, gauge: Gauge): Impossible {
+function cannot(found: NoWidth | DartsOutside | RowsTooFew, gauge: Gauge, edge: number): Impossible {
   switch (found.kind) {
     case 'not needed':
       return refused(
@@ -210,7 +212,7 @@ function cannot(found: NoWidth | DartsOutside | RowsTooFew, gauge: Gauge): Impos
         found.workings,
       );
     case 'too few rows': {
-      const { notes, workings } = shaping(found, AT, gauge, 0);
+      const { notes, workings } = shaping(found, AT, gauge, edge);
       return refused(notes.slice(0, 1), notes.slice(1), [...found.workings, ...workings]);
     }
     default:

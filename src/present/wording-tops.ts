@@ -76,6 +76,8 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
     'Where the sleeve is set in, the chapter on armholes works the cap out for your count.',
   'do: cap begins as the armhole': 'Begin the cap with the same [bind-offs] as the armhole.',
   'do: sleeve top has': 'End the sleeve with {top}: {width} all along the armhole.',
+  'note: sleeve top without edge stitches':
+    'Edge stitches are not counted in the top. A sleeve with a seam has one more at each edge for it.',
   'do: shorten the sleeve by the overhang':
     'The shoulder hangs {overhang} over the arm. Make the sleeve shorter than the arm by that.',
   'check: armhole depth': 'straight up from the first [bind-off] to the shoulder it is {depth}.',

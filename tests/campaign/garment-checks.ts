@@ -102,7 +102,7 @@ function edgesOf(plan: Plan, where: string) {
 }
 
 /** Rows from the underarm to the shoulder; undefined where they are not told to the end. */
-function armholeRows(
+export function armholeRows(
   { bench, printed }: Knitting,
   piece: 'back' | 'front',
   side?: string,

@@ -9,6 +9,7 @@ import { wholeGarment } from './garment-checks.ts';
 import { STOPPED, stateFigures } from './knit-plan.ts';
 import { type Knitting, markUnderarm } from './knitting.ts';
 import { joinsMeet } from './necks.ts';
+import { figuresAsKnitted } from './noted.ts';
 import { armholeRows, frontAfter } from './pattern-armhole.ts';
 import type { Printed } from './printed.ts';
 import { checked, figure, said } from './whole-checks.ts';
@@ -28,6 +29,7 @@ export function knitWhole(plan: Plan, answers: Answers, printed: Printed, findin
   joinsMeet(knitting);
   drawnAsTold(knitting);
   yarnAsTold(knitting);
+  figuresAsKnitted(knitting);
 }
 
 function placeOf({ piece, worked, where, instead, notes }: Step): Place | null {

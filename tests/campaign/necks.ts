@@ -118,7 +118,7 @@ function bodyAtUnderarm({ bench, printed, findings }: Knitting): number | undefi
   return printed.bust;
 }
 
-function sleeveAtUnderarm({ plan, bench, printed }: Knitting): number | undefined {
+export function sleeveAtUnderarm({ plan, bench, printed }: Knitting): number | undefined {
   if (printed.sleeves.up) return bench.done.get('sleeve: where: cuff to underarm')?.count;
   const [begun] = told(plan, 'where: underarm to cuff').flatMap((one) =>
     one.do === 'begin with' ? [one.stitches] : [],

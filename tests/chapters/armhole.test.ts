@@ -114,6 +114,7 @@ describe('a drop shoulder', () => {
     const text = textOf(planOf('armhole', DROP));
     expect(text).toContain('End the sleeve with 88 stitches: 40 cm all along the armhole.');
     expect(text).toContain('The shoulder hangs 8.5 cm over the arm.');
+    expect(text).toContain('A sleeve with a seam has one more at each edge for it.');
   });
 
   // A question met in public knitting talk, answered by hand: at 4 stitches to the inch 9.5 in take 76 stitches.

@@ -200,6 +200,14 @@ describe('darts that run up and down', () => {
     expectSound(cannot);
   });
 
+  it('leave the edge stitches of a flat front out of the width of a way out', () => {
+    const flat = { ...DARTS, body_made: 'from the hem, in pieces', p_bust: '112', bust_extra: '15 cm' };
+    const { instead } = cannotOf('bust', { ...flat, bust_below_underarm: '0.5 cm' });
+    const [way] = instead.filter(({ say }) => say === 'note: way out, count within reach');
+    // 2.2 stitches to a centimetre; one stitch at each edge goes into the seams.
+    expect(way?.with).toMatchObject({ end: { value: 140 }, width: { value: expect.closeTo(138 / 2.2, 9) } });
+  });
+
   it('leave the short rows standing where only one of both can be', () => {
     const plan = planOf('bust', { ...BOTH, bust_below_underarm: '0.5 cm', bust_extra: '15 cm' });
     expect(instructed(plan, 'short rows')).toHaveLength(1);
