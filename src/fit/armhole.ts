@@ -34,7 +34,7 @@ function waysOut(ask: ArmholeAsk, hindrance: Hindrance): readonly ArmholeAlterna
       return across('straight', { ...ask, bindOffs: [] }, ask.bust);
     case 'bind-offs exceed the loss':
       return [
-        ...offer('bind off less', { ...ask, bindOffs: trimmed(ask.bindOffs ?? [], hindrance.loss) }),
+        ...offer('bind off less', { ...ask, bindOffs: trimmed(bindOffsOf(ask).bindOffs, hindrance.loss) }),
         ...across('nearest cross back', ask, ask.bust - 2 * hindrance.boundOff),
       ];
     case 'too few rows':
@@ -50,20 +50,18 @@ function moreRoom(ask: ArmholeAsk, missing: number): readonly ArmholeAlternative
     ...offer('shape higher', { ...ask, shapedBy: ask.depth }),
     ...offer('bind off more', { ...ask, bindOffs }),
     ...across('wider cross back', ask, ask.crossBack + 2 * missing),
-    ...deeper(ask, missing),
+    ...deeper(ask),
   ];
 }
 
-/** The least further depth that gives the rows, the height by which shaping is done growing with it. */
-function deeper(ask: ArmholeAsk, missing: number): readonly ArmholeAlternative[] {
-  const least = ask.shapedBy === undefined ? 2 * missing - 2 : missing;
-  for (let more = 2 * Math.ceil(Math.max(2, least) / 2); more <= 2 * missing + 8; more += 2) {
+/** The least further depth that gives the rows, the height by which shaping is done growing with it: there always is one. */
+function deeper(ask: ArmholeAsk): readonly ArmholeAlternative[] {
+  for (let more = 2; ; more += 2) {
     const added = heightOf(more, ask.gauge);
     const by = ask.shapedBy === undefined ? {} : { shapedBy: plus(ask.shapedBy, added) };
     const found = offer('deeper', { ...ask, depth: plus(ask.depth, added), ...by });
     if (found.length > 0) return found;
   }
-  return [];
 }
 
 function plus(a: Cm, b: Cm): Cm {
@@ -80,8 +78,9 @@ function trimmed(bindOffs: readonly Stitches[], loss: Stitches): readonly Stitch
   });
 }
 
+/** A first bind-off where there was none takes two rows itself, so two stitches more. */
 function raised([first, ...steps]: readonly Stitches[], by: number): readonly Stitches[] {
-  return first === undefined ? [stitches(by)] : [stitches(first + by), ...steps];
+  return first === undefined ? [stitches(by + 2)] : [stitches(first + by), ...steps];
 }
 
 function across(

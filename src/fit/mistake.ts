@@ -73,7 +73,7 @@ export function variantsOf(mistake: Mistake, sum: Sum): readonly Variant[] {
     case 'edge stitches forgotten':
       return subsets(line, isEdgeStitches, () => 0);
     case 'rounded too early':
-      return [0, 1].flatMap((places) => subsets(line, isBroken, ({ value }) => roundHalfUp(value, places)));
+      return [0, 1].flatMap((places) => roundedTo(places, line));
     case 'off by one':
       return offByOne(line);
     case 'multiplied for divided':
@@ -115,8 +115,10 @@ function isOfTwoSides({ label }: WorkingLine): boolean {
   return /\b(?:each|both|either)\b/.test(label);
 }
 
-function isBroken({ value }: Quantity): boolean {
-  return !Number.isInteger(value);
+/** Each figure that has more decimals than these, without them. */
+function roundedTo(places: number, line: WorkingLine): readonly Variant[] {
+  const rounded = ({ value }: Quantity) => roundHalfUp(value, places);
+  return subsets(line, (q) => rounded(q) !== q.value, rounded);
 }
 
 /** Lengths in inches taken for centimetres, or the other way about; or the figure itself given in the other unit. */

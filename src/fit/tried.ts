@@ -54,7 +54,7 @@ function gives(variant: Variant, { read, unit }: Sum, figure: number, mistake: M
   const unrounded = broken && !inRounding(mistake);
   const came = unrounded ? evaluate(variant.formula, variant.given) : figureOf(variant);
   const counted = variant.rounding !== undefined && !unrounded;
-  return came > 0 && Number.isFinite(came) && isClose(figure, came, read.result.unit, unit, counted);
+  return isClose(figure, came, read.result.unit, unit, counted);
 }
 
 function inRounding(mistake: Mistake): boolean {

@@ -3,10 +3,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Armhole, armhole } from '../../src/fit/armhole.ts';
 import { type Neck, neck } from '../../src/fit/neck.ts';
-import { neckInArmhole } from '../../src/fit/neck-in-armhole.ts';
-import { cm, stitches } from '../../src/fit/units.ts';
+import { type ArmholeLines, type NeckInArmhole, neckInArmhole } from '../../src/fit/neck-in-armhole.ts';
+import { cm, rows, stitches } from '../../src/fit/units.ts';
 import { type Event, knitEdges } from '../simulator/edges.ts';
 import { gauges } from './arbitrary.ts';
+import { over10cm } from './at-gauge.ts';
+import { told } from './told.ts';
 
 const pairs = fc
   .record({
@@ -58,5 +60,95 @@ describe('a neck that begins within the armholes', () => {
       { numRuns: 200 },
     );
     expect([...kinds].sort()).toEqual(['apart', 'neck in the armhole', 'neck too low']);
+  });
+});
+
+/** 100 stitches, 6 bound off at each side, then one decreased at each in rows 3, 7 and 11 of 60: 82 are left. */
+const LINES: ArmholeLines = {
+  bust: stitches(100),
+  bindOffs: [stitches(6)],
+  rows: rows(60),
+  events: [
+    { row: rows(1), edge: 'right', by: 'bind off', change: -6, after: stitches(94) },
+    { row: rows(2), edge: 'left', by: 'bind off', change: -6, after: stitches(88) },
+    { row: rows(3), edge: 'both', by: 'decrease', change: -1, after: stitches(86) },
+    { row: rows(7), edge: 'both', by: 'decrease', change: -1, after: stitches(84) },
+    { row: rows(11), edge: 'both', by: 'decrease', change: -1, after: stitches(82) },
+  ],
+};
+/** As many rows as are wanted, at 3 to the centimetre; 17 cm of 82 stitches are 38, of which 12 are the centre. */
+function neckOf(length: number): Neck {
+  const made = neck({
+    stitches: stitches(82),
+    width: cm(17),
+    depth: cm(length / 3),
+    gauge: over10cm(22, 30),
+  });
+  if (made.kind !== 'neck') throw new Error(made.kind);
+  expect([made.rows, made.centre]).toEqual([length, 12]);
+  return made;
+}
+function within(length: number, lines: ArmholeLines = LINES): NeckInArmhole {
+  const met = neckInArmhole(lines, neckOf(length));
+  if (met?.kind !== 'neck in the armhole') throw new Error(met?.kind ?? 'apart');
+  return met;
+}
+
+describe('a neck of 54 rows in an armhole of 60', () => {
+  const met = within(54);
+
+  it('divides the 86 stitches that are left by then, one decreased at either armhole in the same row', () => {
+    // 100 − 12 − 2 = 86; (86 − 12) / 2 = 37.
+    expect([met.begins, met.across, met.each, met.atEdges]).toEqual([6, 86, 37, 1]);
+    expect([met.sides.first.from, met.sides.last.from]).toEqual([36, 36]);
+  });
+
+  it('shapes what is left of the armhole at the outer edge of each side, counted from the dividing row', () => {
+    // Row 11 of the armhole is row 5 of the neck, in which the neck edge is shaped too.
+    const inRow5 = (edge: 'first' | 'last') =>
+      met.sides[edge].events.filter(({ row }) => row === 5).map((event) => [event.edge, event.change]);
+    expect(inRow5('last')).toContainEqual(['left', -1]);
+    expect(met.sides.first.events.filter((event) => event.row === 5).map((event) => event.edge)).not.toEqual(
+      [],
+    );
+    expect(Math.min(...met.sides.last.events.map(({ row }) => row))).toBeGreaterThan(1);
+  });
+
+  it('shows how its figures come about', () => {
+    expect(told(met.workings)).toEqual([
+      'rows of the armhole before the neck: a - b = 6 rows',
+      'last shaping row of the armhole, counted from the dividing row: a - b = 5 rows',
+      'stitches of each side in the dividing row: (a - b) / 2 = 37 stitches',
+      'stitches of each side after the dividing row: a - b = 36 stitches',
+    ]);
+    const given = met.workings.map((line) => Object.values(line.given).map(({ value }) => value));
+    expect(given).toEqual([
+      [60, 54],
+      [11, 6],
+      [86, 12],
+      [37, 1],
+    ]);
+  });
+});
+
+describe('where a neck begins', () => {
+  it('decreases nothing at the armholes in the dividing row unless that row is one of theirs', () => {
+    expect(within(56)).toMatchObject({ begins: 4, across: 86, atEdges: 0 });
+    expect(within(52)).toMatchObject({ begins: 8, across: 84, atEdges: 0 });
+    expect(within(50)).toMatchObject({ begins: 10, across: 84, atEdges: 1 });
+  });
+
+  it('is apart from an armhole whose shaping is done by then, or that has none', () => {
+    expect(neckInArmhole(LINES, neckOf(48))).toBeUndefined();
+    const boundOff = { ...LINES, events: LINES.events.slice(0, 2) };
+    expect(neckInArmhole(boundOff, neckOf(58))).toBeUndefined();
+    expect(neckInArmhole({ ...LINES, bindOffs: [], events: [] }, neckOf(60))).toBeUndefined();
+  });
+
+  it('is too low within the rows that bind off at the underarm, two for each bind-off', () => {
+    expect(neckInArmhole(LINES, neckOf(60))).toEqual({ kind: 'neck too low', most: 58 });
+    const stepped = { ...LINES, bindOffs: [stitches(4), stitches(2)] };
+    expect(neckInArmhole(stepped, neckOf(58))).toEqual({ kind: 'neck too low', most: 56 });
+    expect(neckInArmhole(stepped, neckOf(56))).toMatchObject({ begins: 4 });
   });
 });

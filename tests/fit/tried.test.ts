@@ -161,6 +161,18 @@ const ROWS: readonly Row[] = [
   { line: section, unit: 'cm', typed: 153, mistake: 'added for taken away' },
 ];
 
+/** The sum of this line, in a plan that holds nothing else. */
+const alone = (line: WorkingLine): Sum => ({
+  line,
+  read: line,
+  leads: [],
+  unit: 'cm',
+  worked: null,
+  rates: { stitches: null, rows: null },
+});
+const slipsFor = (line: WorkingLine, figure: number) =>
+  slipsTo(alone(line), figure).map(({ mistake }) => mistake);
+
 const sumOf = ({ line, beside = [], unit }: Row): Sum =>
   sumNamed(planWith([...beside, line], unit), line.label);
 
@@ -183,6 +195,48 @@ describe('a figure that was come by with a slip', () => {
     expect(tryFigure(sum, 7)).toMatchObject({ kind: 'slip', slips: [{ mistake: 'gauge turned round' }] });
   });
 
+  it('may come of either of two slips', () => {
+    // 135 rows less one of the edging are 134.
+    const line = workOut(
+      'rows of this section',
+      'b - a',
+      { a: quantity('rows to the edging', 1, 'rows'), b: quantity('rows to the underarm', 135, 'rows') },
+      { unit: 'rows' },
+    );
+    expect(slipsFor(line, 135)).toEqual(['edging forgotten', 'off by one']);
+    expect(tryFigure(alone(line), 135)).toMatchObject({
+      kind: 'slip',
+      slips: [{ mistake: 'edging forgotten' }, { mistake: 'off by one' }],
+    });
+  });
+
+  it('is not put down to any where three would give it', () => {
+    // (4 − 2) / 2 = 1; 4 − 2 = 2, 4 / 2 = 2, 1 + 1 = 2.
+    const line = workOut(
+      'rows of each half',
+      '(b - a) / 2',
+      { a: quantity('rows of the edging', 2, 'rows'), b: quantity('rows', 4, 'rows') },
+      { unit: 'rows' },
+    );
+    expect(slipsFor(line, 2)).toEqual(['one side only', 'edging forgotten', 'off by one']);
+    expect(tryFigure(alone(line), 2)).toEqual({ kind: 'parted', from: 'rows of each half', begin: 'b - a' });
+  });
+
+  it('that is whole has been rounded, though the line would give as much without', () => {
+    // 40 × 2 = 80, to a multiple of 12: 84.
+    const line = workOut(
+      'stitches at the hem',
+      'a * b',
+      { a: quantity('width at the hem', 40, 'cm'), b: quantity('gauge', 2, 'stitches/cm') },
+      { unit: 'stitches', rounding: { to: 'multiple', multiple: 12, plus: 0 } },
+    );
+    expect(slipsFor(line, 80)).toEqual(['repeat forgotten']);
+  });
+
+  it('that is broken has not been rounded, to whatever it should have been', () => {
+    expect(slipsFor(cuff, 39.4)).toEqual(['not rounded']);
+  });
+
   it('is named in the unit that is read: the same sum in centimetres', () => {
     const sum = sumNamed(planWith([around], 'cm'), around.label);
     // 101.6 cm × 2.165 stitches a centimetre; a swatch of ten centimetres has 21.65
@@ -201,6 +255,32 @@ describe('a figure that no known slip gives', () => {
     const sum = sumNamed(planWith([eased, repeated], 'in'), 'stitches at the bust');
     expect(tryFigure(sum, 500)).toMatchObject({ kind: 'parted', from: 'finished bust' });
   });
+
+  it.each([
+    ['(a + b) * c', 'a + b'],
+    ['c * ((a + b) / 2)', 'a + b'],
+    ['√(a * a + b * b)', 'a * a + b * b'],
+    ['a * b + c', 'a * b'],
+    ['a + b1 / c10', 'b1 / c10'],
+    ['a10 * b1 - c', 'a10 * b1'],
+    ['a - b - c', 'a - b'],
+    ['e10 + e11 + e12', 'e10 + e11'],
+    ['a / b', null],
+    ['a10 + b1', null],
+    ['a', null],
+  ])(
+    'of %s is begun with %s: brackets first, then what is multiplied or divided, then the first two',
+    (formula, begin) => {
+      const letters = ['a', 'b', 'c', 'a10', 'b1', 'c10', 'e10', 'e11', 'e12'];
+      const given = Object.fromEntries(
+        letters
+          .filter((letter) => new RegExp(`\\b${letter}\\b`).test(formula))
+          .map((letter) => [letter, quantity(letter, 7, 'g')]),
+      );
+      const line = workOut('weight', formula, given, { unit: 'g' });
+      expect(tryFigure(alone(line), 999_983)).toMatchObject({ kind: 'parted', begin });
+    },
+  );
 
   it('is begun with what stands in brackets', () => {
     const sum = sumNamed(planWith([shoulder], 'cm'), shoulder.label);
