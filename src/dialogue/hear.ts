@@ -11,7 +11,7 @@ import { readEase } from './read/ease.ts';
 import { readGauge } from './read/gauge.ts';
 import type { GaugeTyped } from './read/gauge-doubt.ts';
 import type { Heard, Refused } from './read/heard.ts';
-import { heard, refused } from './read/heard.ts';
+import { askBack, heard, refused } from './read/heard.ts';
 import { readLength } from './read/length.ts';
 import { readMultiple } from './read/multiple.ts';
 import { readNewCount } from './read/new-count.ts';
@@ -25,6 +25,7 @@ export function hear(asked: Asked, text: string): Heard<Value> {
   const read = readKind(asked, text);
   switch (read.kind) {
     case 'heard':
+      return oneForEachSize(asked, withinBounds(asked.question, read, asked));
     case 'ask back':
       return withinBounds(asked.question, read, asked);
     case 'refused':
@@ -34,6 +35,26 @@ export function hear(asked: Asked, text: string): Heard<Value> {
     default:
       return read satisfies never;
   }
+}
+
+/** A row of figures is put back where the pattern's sizes, as they were given before, are more or fewer. */
+function oneForEachSize({ id, answers }: Asked, read: Heard<Value>): Heard<Value> {
+  if (read.kind !== 'heard') return read;
+  const figures = figuresIn(read.value);
+  const sizes = Object.entries(answers)
+    .filter(([question]) => question !== id)
+    .map(([, answer]) =>
+      answer.given === 'value' && answer.value.kind === 'sizes' ? figuresIn(answer.value) : undefined,
+    )
+    .find((count) => count !== undefined);
+  if (figures === undefined || sizes === undefined || figures === sizes) return read;
+  const question = `I read ${read.echo}. But the pattern has ${sizes} sizes. Is that all that is printed?`;
+  return askBack('fewer or more than sizes', read, question);
+}
+
+function figuresIn(value: Value): number | undefined {
+  if (value.kind === 'sizes') return value.lengths.length;
+  return value.kind === 'counts' ? value.counts.length : undefined;
 }
 
 /** A reader's example is one of its kind; the question's own is nearer to what is asked. */

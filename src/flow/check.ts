@@ -52,6 +52,9 @@ function checkQuestions(
         wants ? `'${id}' lists no choices` : `'${id}' is no choice but lists choices`,
       );
     }
+    if (question.of_size !== undefined && questions.get(question.of_size)?.kind !== 'size') {
+      report([...path, 'of_size'], 'unknown question', `'${question.of_size}' is no question about a size`);
+    }
     if (question.rows_too !== undefined && questions.get(question.rows_too)?.kind !== 'row gauge') {
       report([...path, 'rows_too'], 'unknown question', `'${question.rows_too}' is no question about rows`);
     }

@@ -144,7 +144,7 @@ function compileFlow(
       id,
       question,
       answers: inForce(answers),
-      size: sizeBefore(stops, stop, inForce(answers)),
+      size: sizeOf(stops, stop, inForce(answers)),
       offered: () => (question.offer === undefined ? [] : suggest(question.offer, answers)),
     };
   };
@@ -207,17 +207,16 @@ function flatten(file: FlowFile, book: Book, when: Condition | undefined): Omit<
 /** Kinds of figure that differ from size to size. */
 const OF_A_SIZE: ReadonlySet<AnswerKind> = new Set(['stitches', 'rows', 'length']);
 
-/** The last size that was chosen before this stop. */
-function sizeBefore(stops: readonly Stop[], stop: Stop, answers: Answers): string | undefined {
-  const { about, kind } = stop.question;
-  if (about !== 'pattern' || !OF_A_SIZE.has(kind)) return undefined;
-  const before = stops.slice(
-    0,
-    stops.findIndex(({ state }) => state === stop.state),
-  );
-  return before
-    .map(({ id }) => valueGiven(answers, id, 'size')?.label)
-    .findLast((label) => label !== undefined);
+/** The size in which the pattern's figure is read that is asked for here, where one has been chosen. */
+function sizeOf(stops: readonly Stop[], { state, question }: Stop, answers: Answers): string | undefined {
+  const chosen = (id: string) => valueGiven(answers, id, 'size')?.label;
+  if (question.of_size !== undefined) return chosen(question.of_size);
+  if (question.about !== 'pattern' || !OF_A_SIZE.has(question.kind)) return undefined;
+  const here = stops.findIndex((stop) => stop.state === state);
+  return stops
+    .slice(0, here)
+    .map(({ id }) => chosen(id))
+    .findLast((size) => size !== undefined);
 }
 
 function isAsked({ when }: Stop, answers: Answers, taken: Taken): boolean {

@@ -66,6 +66,11 @@ export const questionSchema = z.strictObject({
     .describe(
       'what it is about that lasts: its answer can be taken along into a later interview; a measurement is about the wearer',
     ),
+  of_size: id
+    .optional()
+    .describe(
+      'the question whose answer is the size in which this is read; else the size that was asked last before it',
+    ),
   rows_too: id.optional().describe('the question that rows typed here, beside the stitches, answer too'),
   lesson: id.optional().describe('the lesson that belongs to it'),
   offer: z.string().optional().describe('a calculation that gives likely answers'),

@@ -75,8 +75,8 @@ describe("a pattern's rows of figures, checked", () => {
     expectSound(plan, ['4', '5']);
   });
 
-  it('leaves out a row that has not one figure for each size, and says so', () => {
-    const plan = planOf('checking', { ...pasted(SAMPLE_PIECES), checking_neck: '34 (36, 36)' });
+  it('leaves out a row that has not one figure for each size, once that is confirmed, and says so', () => {
+    const plan = planOf('checking', { ...pasted(SAMPLE_PIECES), checking_neck: ['34 (36, 36)', 'yes'] });
     expect(textOf(plan)).toContain('Back neck stitches: it has 3 figures for 10 sizes, so it was left out.');
     expect(instructed(plan, 'note contradiction')).toEqual([]);
     expectSound(plan);

@@ -244,6 +244,45 @@ describe('the review', () => {
     expect(answered().say('change size', '2').at).toBe('review');
   });
 
+  it('asks again what was read in one of several sizes, where that one is changed', () => {
+    const talk = start('blend').say(
+      ...[
+        'in',
+        'my own',
+        'from the hem, in the round',
+        '22 sts and 30 rows = 4 in',
+        '32 (34, 36, 38) in',
+        '176 (188, 200, 208)',
+      ],
+      ...['176 (188, 200, 208)', '76 (80, 84, 88)', '2', '3', '4', '12 in', '8 in', '6'],
+    );
+    expect(talk.at).toBe('review');
+    talk.say('change size at the bust', '4');
+    expect(talk.text).toContain('so I ask again: Body length above the edging; Bound off at each underarm.');
+    expect(talk.say('13 in', 'keep').at).toBe('review');
+    expect(talk.say('change size at the shoulders', '1').at).toBe('blend_armhole');
+  });
+
+  it('puts back a row that has fewer figures than the pattern has sizes', () => {
+    const sized = () =>
+      start('blend').say(
+        'in',
+        'my own',
+        'from the hem, in the round',
+        '22 sts and 30 rows = 4 in',
+        '32 (34, 36, 38) in',
+      );
+    const talk = sized().say('176 (188, 200)');
+    expect(talk.text).toBe(
+      'I read 3 sizes: 176 (188, 200) stitches. But the pattern has 4 sizes. Is that all that is printed?',
+    );
+    expect(talk.say('yes').at).toBe('blend_hem');
+    expect(talk.answer('checking_bust')).toMatchObject({ counts: [176, 188, 200] });
+    expect(sized().say('176 (188, 200)', '176 (188, 200, 208)').answer('checking_bust')).toMatchObject({
+      counts: [176, 188, 200, 208],
+    });
+  });
+
   it('offers a figure of the size before to be kept, and says for which size it was read', () => {
     const talk = answered().say('change size', '3');
     const kept = { label: 'Keep: 46 stitches', send: 'keep', note: 'read for size 2' };

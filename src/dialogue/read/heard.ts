@@ -15,6 +15,7 @@ export const ASK_BACK_REASONS = [
   'turned round',
   'spelling',
   'extra words',
+  'fewer or more than sizes',
 ] as const;
 export type AskBackReason = (typeof ASK_BACK_REASONS)[number];
 
