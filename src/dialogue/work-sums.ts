@@ -36,7 +36,7 @@ const WORDS = {
 type SumWord = keyof typeof WORDS;
 
 const HELP =
-  'Type your figure, or one of these: hint (how it is put together), show me (the whole working), next, stop, inches, centimetres, UK terms, US terms, pause.';
+  'Type your figure, or one of these: hint (how it is put together), show me (the whole working), next, start over, stop, inches, centimetres, UK terms, US terms, pause.';
 
 export function workSum(scene: Scene, open: OpenSum): Turn {
   const { sum } = open;

@@ -154,7 +154,8 @@ const ofSleeve: Finder = (knitting, step, phrase) => {
       const [top] = step.instead.flatMap((one) =>
         one.do === 'say' && one.phrase.say === 'do: sleeve top has' ? [figure(one.phrase, 'top')] : [],
       );
-      const edge = arm === undefined ? 0 : printed.edge.sleeves;
+      const bare = step.notes.some(({ say }) => say === 'note: sleeve top without edge stitches');
+      const edge = bare ? 0 : printed.edge.sleeves;
       const width = top === undefined ? undefined : (top - edge) / printed.stitchesPerCm;
       return phrase.say === 'check: sleeve top' ? { width } : { width, top: arm };
     }

@@ -69,7 +69,12 @@ const swatches = fc
 export const wearers: fc.Arbitrary<Wearer> = fc
   .record({
     unit: fc.constantFrom('cm' as const, 'in' as const),
-    pattern: fc.constantFrom('sample_round' as const, 'sample_pieces' as const, 'own' as const),
+    pattern: fc.constantFrom(
+      'sample_round' as const,
+      'sample_pieces' as const,
+      'own' as const,
+      'own' as const,
+    ),
     joined: fc.constantFrom('set_in' as const, 'drop' as const, 'raglan' as const, 'yoke' as const),
     body: fc.constantFrom(...MADE),
     sleeves: fc.constantFrom(...MADE),

@@ -3,6 +3,7 @@
  * concerns what is said. What concerns a platform is held beside that platform's transport.
  */
 import { describe, expect, it } from 'vitest';
+import type { Reply } from '../../src/dialogue/message.ts';
 import { show } from '../../src/dialogue/show.ts';
 import { outcomeText } from '../../src/present/plan-text.ts';
 import { flows, start, Talk } from './talk.ts';
@@ -227,6 +228,37 @@ describe('an interview', () => {
     }
   });
 
+  it('can be so too where a reading is put back to her, or another chapter is offered', () => {
+    const inTheMiddle = [
+      () => start('reading').say('cast off 9(10:11) sts at beg of next 4 rows'),
+      () => start('hem').say('cm', 'hem round', '22 sts and 30 rows to 10 cm', 'my sleeves are too tight'),
+    ];
+    for (const talk of inTheMiddle) {
+      expect(talk().replies.at(-1)).toMatchObject({ reply: 'check' });
+      expect(talk().say('help').text).toContain('start over');
+      expect(talk().say('start over').at).toBe(talk().flow.stops[0]?.id);
+      expect(talk().say('cancel').at).toBe('cancelled');
+    }
+  });
+
+  it('lets her out of sums that she works herself: help names the words, cancel leads back to the plan', () => {
+    const sums = () => start('spacing').say('50', '72', '84', 'flat', 'skip', 'yes', 'work it yourself');
+    expect(sums().at).toBe('sum');
+    expect(sums().say('help').text).toContain('start over');
+    expect(sums().say('next', 'start over').replies.at(-1)).toEqual(sums().replies.at(-1));
+    expect(sums().say('cancel').at).toBe('outcome');
+    expect(sums().say('cancel', 'cancel').at).toBe('cancelled');
+  });
+
+  it('keeps a doubtful figure that is put back to her while she looks at another', () => {
+    const [body, sleeve] = [start('body').say('cm', 'women', '38'), start('sleeve').say('cm')];
+    const waiting = JSON.parse(JSON.stringify(body.session));
+    sleeve.say('flat');
+    expect(show(body.flow, waiting)).toMatchObject([{ reply: 'check' }]);
+    body.session = waiting;
+    expect(body.say('yes').answer('bust')).toMatchObject({ cm: 38 * 2.54 });
+  });
+
   it('does not freeze after a doubtful answer: back, cancel and a new figure all lead on', () => {
     const doubt = () => start('body').say('cm', 'women', '38');
     expect(doubt().replies).toMatchObject([{ reply: 'check' }]);
@@ -292,3 +324,28 @@ describe('a plan', () => {
     for (const step of text.split('\n\n')) expect(step.length).toBeLessThan(2000);
   });
 });
+
+describe('whatever is said', () => {
+  it.each(everyFlow)('in $id is words in short paragraphs, which can be read aloud', ({ flow }) => {
+    throughout(new Talk(flow), (talk) => {
+      for (const asked of ['why', 'how', 'help', 'what is this?'])
+        for (const text of talk.say(asked).replies.flatMap((reply) => wordsIn(reply))) {
+          expect(text).toMatch(/\p{L}|\d/u);
+          expect(text).not.toMatch(/\p{Extended_Pictographic}|[*_`|~<>[\]{}]/u);
+          for (const paragraph of text.split('\n')) expect(paragraph.length).toBeLessThan(400);
+        }
+      talk.say('skip');
+    });
+  });
+});
+
+/** What a reply shows to her eyes, or to her ears: texts, buttons and their notes. */
+function wordsIn(reply: Reply): readonly string[] {
+  if (reply.reply === 'review') return reply.lines.map(({ label, shown }) => `${label}: ${shown}`);
+  if (reply.reply !== 'ask') return 'text' in reply ? [reply.text] : [];
+  const { text, example, buttons, help } = reply;
+  const shown = [...buttons, ...help].flatMap(({ label, note }) =>
+    note === undefined ? [label] : [label, note],
+  );
+  return [text, example, ...shown];
+}

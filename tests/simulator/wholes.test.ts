@@ -17,6 +17,20 @@ it('plans of the whole way, any wishes on any pattern, are knitted as they are t
     'work row',
     'do: neck edge at the left',
     'where: bust dart',
+    'drawn: neck',
+    'drawn: cap',
+    'drawn: raglan',
+    'drawn: yoke',
+    'drawn: stepped shoulders',
+    'drawn level held against its rows',
+    'stitches set aside of a sleeve',
+    'stitches set aside of all',
+    'yarn by swatch',
+    'yarn by balls',
+    'yarn held against every stitch of a garment',
+    'figure held: check: shoulder drop',
+    'figure held: check: length to the shoulder',
+    'figure held: note: sleeves changed, counted in',
   ])
     expect([what, (met.get(what) ?? 0) > 0]).toEqual([what, true]);
 }, 180_000);
