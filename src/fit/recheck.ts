@@ -92,7 +92,7 @@ export function recheck(ask: RecheckAsk): Recheck {
       measures: after,
       workings: [...workings, ...rest.workings],
     };
-  const back = ripBack(ask, anew(off), cost);
+  const back = ripBack(ask, anew(off));
   return {
     kind: 'decide',
     goOn: { cost, rest, levels, measures: after },
@@ -129,15 +129,13 @@ function countFits({ piece, now, shaped }: RecheckAsk): boolean {
 }
 
 /** Back to the nearest row from which all that lies ahead comes right: at the latest to the start. */
-function ripBack(ask: RecheckAsk, changed: Anew, cost: readonly Measure[]) {
+function ripBack(ask: RecheckAsk, changed: Anew) {
   const kept = ask.piece.levels.filter((l) => l.row <= ask.now.row);
-  const spoilt = kept.findIndex((l) => cost.some((m) => m.knitted && m.level === l.name));
-  const sound = spoilt === -1 ? kept : kept.slice(0, spoilt);
   const tries = [
-    ...(spoilt === -1 ? straightRows(ask) : []).map((row) =>
+    ...straightRows(ask).map((row) =>
       ripTo(ask, changed, 'within a straight section', row, ask.now.stitches),
     ),
-    ...[...sound].reverse().map((l) => ripTo(ask, changed, l.name, l.row, l.stitches)),
+    ...kept.toReversed().map((l) => ripTo(ask, changed, l.name, l.row, l.stitches)),
   ];
   const ripped =
     tries.find((t) => t.rest.possible && t.measures.every((m) => m.within)) ?? startAgain(ask, changed);
@@ -158,7 +156,7 @@ function straightRows({ piece, now, planned, real }: RecheckAsk): readonly numbe
   const last = piece.levels.findLast((l) => l.row <= now.row);
   const next = piece.levels.find((l) => l.row > now.row);
   if (last === undefined || next === undefined) return [];
-  if (last.stitches !== next.stitches || last.stitches !== now.stitches) return [];
+  if (last.stitches !== now.stitches) return [];
   const step = piece.worked === 'flat' ? 2 : 1;
   const reached = step * Math.round((next.row * real.rows.perCm) / planned.rows.perCm / step);
   return reached > last.row && reached < now.row ? [reached] : [];

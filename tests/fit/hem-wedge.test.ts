@@ -106,3 +106,52 @@ describe('a hem that dips', () => {
     });
   });
 });
+
+describe('a hem whose full depth is wider than the stitches that it lies across', () => {
+  const wide = (middle: number, depth = 5) => hemWedge({ ...ask, middle: cm(middle), depth: cm(depth) });
+
+  it('has no room, and is offered with a middle as narrow as its turns allow', () => {
+    // 50.5 cm at 2 to the centimetre are 101 stitches, of 100 between the sides.
+    const found = wide(50.5);
+    if (found.kind !== 'no room') throw new Error(found.kind);
+    expect([found.needed, found.available]).toEqual([101, 100]);
+    expect(found.workings.map(({ label, result }) => [label, result.value])).toEqual([
+      ['stitches of the full depth', 101],
+    ]);
+    const [only, ...others] = found.alternatives;
+    expect(only?.wedges[0]?.markers.map(({ name }) => name)).toEqual(['start', 'end']);
+    expect([only?.way, only?.wedges.length, others]).toEqual(['narrower middle', 1, []]);
+    // 5 cm are 14 rows: seven turns at each side.
+    expect(only?.wedges[0]).toMatchObject({ kind: 'wedge', rows: 14, asked: 5 });
+  });
+
+  it('is offered nothing where even that has too many turns', () => {
+    // 50 cm are 140 rows: 70 turns at each side of 100 stitches.
+    expect(wide(50.5, 50)).toMatchObject({ kind: 'no room', alternatives: [] });
+  });
+
+  it('is not without room while the stitches are just enough', () => {
+    expect(wide(50).kind).not.toBe('no room');
+  });
+});
+
+describe('a hem that dips all round', () => {
+  const around = (worked: 'flat' | 'round') =>
+    hemWedge({ ...ask, worked, over: { across: 'all round', deepest: 130 }, needle: stitches(201) });
+
+  it('is nothing half a round from where it is deepest, an odd stitch on the end side', () => {
+    const found = around('round');
+    if (found.kind !== 'wedge') throw new Error(found.kind);
+    // What crosses the join is counted before it: 130 − 201.
+    expect(found.markers).toEqual([{ name: 'centre', at: 130 - 201 }]);
+    const reach = found.turns.map(({ at }) => at - (130 - 201));
+    expect([Math.min(...reach) > -100, Math.max(...reach) < 101]).toEqual([true, true]);
+  });
+
+  it('runs from edge to edge of a flat piece', () => {
+    const found = around('flat');
+    if (found.kind !== 'wedge') throw new Error(found.kind);
+    expect(found.markers).toEqual([{ name: 'centre', at: 100 }]);
+    expect(found.turns.every(({ at }) => at > 0 && at < 201)).toBe(true);
+  });
+});

@@ -111,8 +111,9 @@ describe('the count on the needle', () => {
   });
 
   it('needs a piece of knitting', () => {
-    expect(() => halfway(-1, 44)).toThrow(RangeError);
-    expect(() => halfway(10, 0)).toThrow(RangeError);
+    expect(() => halfway(-1, 44)).toThrow(/-1 rows and 44 stitches are no piece/);
+    expect(() => halfway(10, 0)).toThrow(/10 rows and 0 stitches are no piece/);
+    expect(halfway(10, 1).kind).not.toBe('on track');
   });
 });
 
@@ -193,5 +194,126 @@ describe('a straight piece that has grown too long', () => {
   it('is ripped back to the level before where it was shaped since', () => {
     expect(ripped('round', 110, 240, 240)[0]).not.toBe('within a straight section');
     expect(ripped('round', 110, 240, 220)[0]).not.toBe('within a straight section');
+  });
+});
+
+describe('what is worked out anew', () => {
+  const sleeve = piece('sleeve', 'flat', 'up', [
+    level('cuff', 0, 44),
+    level('wrist', 18, 44),
+    level('upper arm', 132, 74),
+  ]);
+  /** The rest from the wrist on, planned at 22 stitches and 30 rows. */
+  const rest = (real: Gauge) => {
+    const now = { row: rows(18), stitches: stitches(44) };
+    const found = recheck({ piece: sleeve, planned: over10cm(22, 30), real, now, shaped: FLAT });
+    if (found.kind !== 'mend ahead') throw new Error(found.kind);
+    const [, upperArm] = found.rest.piece.levels;
+    return { off: found.off.map(({ of }) => of), upperArm: [upperArm?.row, upperArm?.stitches], found };
+  };
+
+  it('is the rows alone where only lengths would be off: 132 × 2.7 / 3 less 18 are 100', () => {
+    // At 22.4 to 10 cm the arm would be 32.1 cm for 32.7, which is near enough.
+    expect(rest(over10cm(22.4, 27))).toMatchObject({ off: ['length'], upperArm: [100, 74] });
+  });
+
+  it('is the stitches alone where only widths would be off: 72 × 2.145 / 2.2 + 2 are 72', () => {
+    // At 29.5 rows to 10 cm the sleeve would be 44.7 cm long for 44.
+    expect(rest(over10cm(21.45, 29.5))).toMatchObject({ off: ['width'], upperArm: [114, 72] });
+  });
+
+  it('is both where both would be off', () => {
+    expect(rest(over10cm(21.45, 27))).toMatchObject({ off: ['width', 'length'], upperArm: [100, 72] });
+  });
+
+  it('is shown after the measures: level by level', () => {
+    const { found } = rest(over10cm(21.45, 27));
+    expect(found.workings.slice(-found.rest.workings.length)).toEqual(found.rest.workings);
+    expect(told(found.workings).slice(0, 2)).toEqual([
+      'stitches to a centimetre, as knitted: a / b = 2.145 stitches/cm',
+      'rows to a centimetre, as knitted: a / b = 2.7 rows/cm',
+    ]);
+  });
+});
+
+describe('a body in the round', () => {
+  const body = (hem: number, underarm: number) =>
+    piece('body', 'round', 'up', [level('hem', 0, hem), level('underarm', 114, underarm)]);
+  const ROUND = { perRow: 4, carriers: 'every row', edge: 0 } as const;
+  const found = (of: Piece, row: number, count: number, real = over10cm(22, 30)) =>
+    recheck({
+      piece: of,
+      planned: over10cm(22, 30),
+      real,
+      now: { row: rows(row), stitches: stitches(count) },
+      shaped: ROUND,
+    });
+
+  it('is on track on any count from which shaping rows of four reach the next: 217 and 221', () => {
+    expect(found(body(217, 221), 60, 217).kind).toBe('on track');
+    expect(found(body(217, 221), 60, 219).kind).not.toBe('on track');
+  });
+
+  it('that is too wide from its hem on is begun again, with the count that has the width', () => {
+    // 222 × 2 / 2.2 = 201.8, in fours and two: 202.
+    const loose = found(body(222, 222), 60, 222, over10cm(20, 30));
+    if (loose.kind !== 'decide') throw new Error(loose.kind);
+    expect(loose.ripBack).toMatchObject({ rows: 60, to: 'the start, with another count' });
+    expect(loose.ripBack.from).toEqual({ row: 0, stitches: 202 });
+    expect(loose.ripBack.levels.map((l) => [l.planned.name, l.stitches])).toEqual([
+      ['hem', 202],
+      ['underarm', 202],
+    ]);
+    expect(told(loose.workings)).toContain('rows to rip back: a - b = 60 rows');
+    expect(told(loose.workings)).toContain(
+      'stitches at the hem, begun again: (a - e) * b / c + e = 202 stitches',
+    );
+  });
+
+  it('whose waist is knitted too wide is ripped back to what lies below it', () => {
+    const shaped = piece('body', 'round', 'up', [
+      level('hem', 0, 36),
+      level('waist', 60, 220),
+      level('underarm', 120, 240),
+    ]);
+    // At 21.4 to 10 cm, 36 stitches are near enough; 220 are 102.8 cm for 100.
+    const loose = found(shaped, 80, 228, over10cm(21.4, 30));
+    if (loose.kind !== 'decide') throw new Error(loose.kind);
+    expect(loose.goOn.cost.map(({ level: at, of }) => [at, of])).toEqual([['waist', 'width']]);
+    expect(loose.ripBack).toMatchObject({ rows: 80, to: 'hem', from: { row: 0, stitches: 36 } });
+  });
+
+  it('that is ripped back to a level at which it stands loses no row by it', () => {
+    // 24 shaping rows more are needed than the 4 rounds that are left have: back to the hem, 110 rounds.
+    const late = found(body(120, 220), 110, 120);
+    if (late.kind !== 'decide') throw new Error(late.kind);
+    expect(late.ripBack).toMatchObject({ rows: 110, to: 'hem', from: { row: 0, stitches: 120 } });
+    const rowOf = told(late.workings).filter((line) => line.startsWith('rows to rip back'));
+    expect(rowOf).toEqual(['rows to rip back: a - b = 110 rows']);
+  });
+
+  it('keeps the levels below the row that it is ripped back to as they were knitted', () => {
+    const shaped = piece('body', 'round', 'up', [
+      level('hem', 0, 100),
+      level('waist', 60, 120),
+      level('underarm', 114, 220),
+    ]);
+    // 25 shaping rounds are needed; four rounds are left, but 54 from the waist on.
+    const late = found(shaped, 110, 120);
+    if (late.kind !== 'decide') throw new Error(late.kind);
+    expect(late.ripBack).toMatchObject({ rows: 50, to: 'waist', from: { row: 60, stitches: 120 } });
+    expect(late.ripBack.levels.map((l) => l.stitches)).toEqual([100, 120, 220]);
+  });
+
+  it('is rechecked at its very last row too', () => {
+    const long = found(body(220, 220), 114, 220, over10cm(22, 26));
+    if (long.kind !== 'decide') throw new Error(long.kind);
+    expect(long.ripBack).toMatchObject({ rows: 114, to: 'hem' });
+    // 114 × 2.6 / 3 are 98.8 rounds.
+    expect(long.ripBack.levels.at(-1)?.row).toBe(99);
+  });
+
+  it('may be rechecked before its first row', () => {
+    expect(found(body(220, 220), 0, 220).kind).toBe('on track');
   });
 });

@@ -81,22 +81,25 @@ describe('a sleeve at another row gauge', () => {
 });
 
 describe('a body that is knitted too wide', () => {
-  const loose = recheck(ask(BODY, gauge(20, 30), 60, 220));
+  const loose = () => {
+    const found = recheck(ask(BODY, gauge(20, 30), 60, 220));
+    if (found.kind !== 'decide') throw new Error(found.kind);
+    return found;
+  };
 
   it('is for its knitter to decide: going on costs 10 cm, ripping back all 60 rows', () => {
-    expect(loose.kind).toBe('decide');
-    if (loose.kind !== 'decide') return;
-    expect(loose.goOn.cost.map((m) => [m.level, m.off])).toEqual([['hem', expect.closeTo(10, 9)]]);
-    expect(loose.ripBack).toMatchObject({ rows: 60, to: 'the start, with another count' });
+    const { goOn, ripBack } = loose();
+    expect(goOn.cost.map((m) => [m.level, m.off])).toEqual([['hem', expect.closeTo(10, 9)]]);
+    expect(ripBack).toMatchObject({ rows: 60, to: 'the start, with another count' });
     // 220 × 2.0 / 2.2 = 200 stitches for the planned 100 cm.
-    expect(loose.ripBack.from).toEqual({ row: 0, stitches: 200 });
-    expect(loose.ripBack.measures.every((m) => m.within)).toBe(true);
+    expect(ripBack.from).toEqual({ row: 0, stitches: 200 });
+    expect(ripBack.measures.every((m) => m.within)).toBe(true);
   });
 
   it('may go on with the rest brought to the planned width', () => {
-    if (loose.kind !== 'decide') throw new Error(loose.kind);
-    expect(loose.goOn.rest.piece.levels).toEqual([level('now', 0, 220), level('underarm', 54, 200)]);
-    expect(measureAt(loose.goOn.measures, 'underarm', 'width')?.off).toBeCloseTo(0, 9);
+    const { goOn } = loose();
+    expect(goOn.rest.piece.levels).toEqual([level('now', 0, 220), level('underarm', 54, 200)]);
+    expect(measureAt(goOn.measures, 'underarm', 'width')?.off).toBeCloseTo(0, 9);
   });
 });
 
