@@ -1,7 +1,7 @@
 /** Published worked examples of picking up and of buttonholes, and questions met in public knitting talk. */
 import { describe, expect, it } from 'vitest';
 import { placeButtons } from '../../src/fit/buttons.ts';
-import { ANY_COUNT, stitchesFor, widthOf } from '../../src/fit/gauge.ts';
+import { ANY_COUNT, rateAsPrinted, rowsFor, stitchesFor, widthOf } from '../../src/fit/gauge.ts';
 import { pickUp, runsFor, smallRatio } from '../../src/fit/pickup.ts';
 import { cm, inches, lengthIn, perCm, rows } from '../../src/fit/units.ts';
 
@@ -34,10 +34,12 @@ describe('picking up', () => {
   });
 
   it('53 stitches along 11.5 in are 4.61 to the inch, 18.43 to 4 in (forum.knittinghelp.com, Picking up stitches)', () => {
-    const rate = 53 / inches(11.5);
-    expect(rate * 2.54).toBeCloseTo(4.61, 2);
-    expect(rate * 4 * 2.54).toBeCloseTo(18.43, 2);
-    expect(stitchesFor(inches(11.5), perCm(rate))).toMatchObject({ chosen: 53 });
+    const counted = rateAsPrinted({ count: 53, span: inches(11.5), unit: 'in' });
+    expect(stitchesFor(inches(1), counted.perCm)).toMatchObject({ exact: expect.closeTo(4.61, 2) });
+    expect(stitchesFor(inches(4), counted.perCm)).toMatchObject({
+      exact: expect.closeTo(18.43, 2),
+      chosen: 18,
+    });
   });
 
   it('24 stitches and 32 rows to 10 cm: 35 cm of sleeve are 84 stitches (ivicreas.com, in French)', () => {
@@ -62,6 +64,8 @@ describe('picking up', () => {
 describe('buttonholes', () => {
   it('3 buttons, end buttons 2.5 in apart at 9 rows to the inch: every 11 rows (slippedstitches.wordpress.com, 2016)', () => {
     // The publication rounds down: 4 rows at the ends for 4.5, buttons every 11 rows for 11.25. A button sits on a single row.
+    // Ours are rounded to the nearest row: 5 for 4.5, and 11 for 11.25 as published.
+    expect([rowsFor(inches(0.5), perInch(9)), rowsFor(inches(2.5 / 2), perInch(9))]).toEqual([5, 11]);
     const found = placeButtons({ unit: 'rows', length: 4 + 23 + 4, buttons: 3, first: 4, last: 4, hole: 1 });
     if (found.kind !== 'placed') throw new Error(found.kind);
     expect(found.holes.map((h) => h.from)).toEqual([5, 16, 27]);

@@ -13,7 +13,7 @@ import { ANY_COUNT, rowsFor } from '../../src/fit/gauge.ts';
 import { type NeckAsk, neck } from '../../src/fit/neck.ts';
 import { cm, inches, perCm, rows, stitches } from '../../src/fit/units.ts';
 import { yoke } from '../../src/fit/yoke.ts';
-import { asPattern } from '../../src/fit/yoke-scheme.ts';
+import { asPattern, THREE_ROUNDS } from '../../src/fit/yoke-scheme.ts';
 import { over4in, over10cm } from '../fit/at-gauge.ts';
 import { knitEdges } from '../simulator/edges.ts';
 
@@ -119,8 +119,24 @@ describe('a question about a sleeve top', () => {
 });
 
 describe('a question about a yoke', () => {
-  it('too shallow by 1.5 in at 6 rounds to the inch: 9 rounds, 10 in whole pairs, above the motif', () => {
-    expect(rowsFor(inches(1.5), perCm(6 / 2.54))).toBe(9);
+  it('too shallow by 1.5 in at 6 rounds to the inch: 9 rounds more, 10 in whole pairs', () => {
+    // Counts and depth are our own; the asker gave none.
+    const of = (depth: number) => {
+      const made = yoke({
+        direction: 'up',
+        gauge: over4in(20, 24, 'round'),
+        depth: inches(depth),
+        underarm: stitches(280),
+        neck: stitches(100),
+        scheme: THREE_ROUNDS,
+      });
+      if (made.kind !== 'yoke') throw new Error(made.kind);
+      return made;
+    };
+    expect(of(7 + 1.5).rows - of(7).rows).toBe(9);
+    expect(of(7 + 1.5).shaping.map(({ spread }) => spread.after)).toEqual(
+      of(7).shaping.map(({ spread }) => spread.after),
+    );
     expect(rowsFor(inches(1.5), perCm(6 / 2.54), 'even')).toBe(10);
   });
 

@@ -280,6 +280,18 @@ describe('figures that contradict one another', () => {
     expect(contradictions(pattern(19, 16, 4, [])).map((c) => c.code)).toEqual(['rows fewer than stitches']);
   });
 
+  it('a hem of 218 stitches, one at each seam, at six to the inch is 36 in: 26 in print is named, 36 is not', () => {
+    const seamed = (hem: number): Pattern => ({
+      ...pattern(24, 26, 4, []),
+      body: 'flat',
+      edge: { body: 2, sleeves: 0 },
+      sizes: [{ label: 'one', finished: { hip: inches(2 * hem) }, counts: { hip: stitches(218) } }],
+    });
+    expect(contradictions(seamed(36))).toEqual([]);
+    const [found] = contradictions(seamed(26));
+    expect(found?.wouldAgree.map(({ value, unit }) => (unit === 'cm' ? tape(value) : value))).toContain(72);
+  });
+
   it('22 to 4 in and 40 in are 220 stitches, not the 224 of 22 to 10 cm', () => {
     expect(contradictions(pattern(22, 30, 4, [bust('40', 40, 220)]))).toEqual([]);
     expect(contradictions(pattern(22, 30, 4, [bust('40', 40, 224)])).map((c) => c.code)).toEqual([

@@ -53,6 +53,8 @@ describe('set-in sleeve, 5.25 rows to the inch for 4.25: the first and every six
   });
 });
 
+const FOURS = { multiple: 4, plus: 0, edge: 0, parity: 'any' } as const;
+
 describe('rows that are left', () => {
   it.each([
     [24, { 10: 4, 9: 2 }],
@@ -62,9 +64,7 @@ describe('rows that are left', () => {
   });
 
   it('waist in the round: 5 in at 4.5 are 22.5 stitches, between 20 and 24 of four at a time', () => {
-    expect(
-      stitchesFor(inches(5), perInch(4.5), { multiple: 4, plus: 0, edge: 0, parity: 'any' }),
-    ).toMatchObject({
+    expect(stitchesFor(inches(5), perInch(4.5), FOURS)).toMatchObject({
       exact: 22.5,
       below: { stitches: 20 },
       above: { stitches: 24 },
@@ -92,5 +92,57 @@ describe('rows that are left', () => {
   it('yoke an inch and a half too shallow: 9 rows at 6 to the inch, 10 where they are to be even', () => {
     expect(rowsFor(inches(1.5), perInch(6))).toBe(9);
     expect(rowsFor(inches(1.5), perInch(6), 'even')).toBe(10);
+  });
+
+  it('cardigan of 35 in drawn in to 28 at 4.25: 29.75 stitches lie between 28 and 32, of four at a time', () => {
+    expect(stitchesFor(inches(35 - 28), perInch(4.25), FOURS)).toMatchObject({
+      exact: expect.closeTo(29.75, 9),
+      below: { stitches: 28, width: inches(28 / 4.25) },
+      above: { stitches: 32, width: inches(32 / 4.25) },
+    });
+    // Seven rows of four: the first at once, then every 4th row 3 times and every 6th 3 times over 30 rows.
+    expect(spread(30, 144, 120, 4, 'even rows')).toMatchObject({ runs: { 6: 3, 4: 3 }, over: 0 });
+  });
+
+  it('waist of 54 stitches over 42 rows: 27 at one side edge take 15 second rows and 12 single ones', () => {
+    expect(spread(42, 109, 82, 1)).toMatchObject({ runs: { 2: 15, 1: 12 }, over: 0 });
+  });
+
+  it('the same 54 by darts too, four a row, are no whole rows: 13 or 14, and 13 lie on every third', () => {
+    const asked = { rows: rows(42), from: stitches(218), perRow: 4, carriers: 'every row' } as const;
+    const found = space({ ...asked, to: stitches(164), lead: rows(0), trail: rows(0), order: 'grouped' });
+    if (found.kind !== 'no multiple') throw new Error(found.kind);
+    expect(found.alternatives.map(({ spaced }) => [spaced.shaping.length, spaced.to])).toEqual([
+      [13, 166],
+      [14, 162],
+    ]);
+    const three = { ...asked, to: stitches(166), lead: rows(0), trail: rows(3), order: 'grouped' } as const;
+    expect(space(three)).toMatchObject({ runs: [{ every: 3, times: 13 }], plainAfter: 3 });
+  });
+
+  it('cuff too tight: half the decreases leave a cuff half way between 60 stitches and the old 36', () => {
+    // The counts are our own; the asker gave none. Every eighth row for every fourth over the same 48 rows.
+    const [old, eased] = [4, 8].map((every) =>
+      readShapingLine({
+        text: `dec 1 st each end of every ${every}th row ${48 / every} times`,
+        start: stitches(60),
+      }),
+    );
+    const ended = [old, eased].map((line) => (line?.kind === 'read' ? line.readings[0]?.end : undefined));
+    expect(ended).toEqual([36, (60 + 36) / 2]);
+    // Over knuckles of 9 in at 5.5 stitches the cuff wants 49.5, so 50: five decreases in place of six.
+    expect(stitchesFor(inches(9), perInch(5.5))).toMatchObject({
+      exact: expect.closeTo(49.5, 9),
+      chosen: 50,
+    });
+    expect(spread(48, 60, 50, 2)).toMatchObject({ runs: { 10: 3, 9: 2 }, over: 0 });
+  });
+
+  it('child between two sizes, one inch more of sleeve: six rows, laid between the increases', () => {
+    // The row gauge and the sleeve are our own.
+    const more = rowsFor(inches(1), perInch(6));
+    expect(more).toBe(6);
+    expect(spread(48, 30, 42, 2)).toMatchObject({ runs: { 8: 6 }, over: 0 });
+    expect(spread(48 + more, 30, 42, 2)).toMatchObject({ runs: { 9: 6 }, over: 0 });
   });
 });

@@ -93,35 +93,3 @@ describe('a question about short rows', () => {
     expect((heights[50] ?? 0) - (heights[150] ?? 0)).toBe(10);
   });
 });
-
-describe('a question about shoulders and necks, knitted row by row', () => {
-  it('89 stitches, 13 off where each of four rows begins and 7 for two more: 23 for the neck, 33 to a shoulder', () => {
-    const back = Needle.castOn(89, 'flat');
-    for (const off of [13, 13, 13, 13, 7, 7]) back.bindOff(off).finish();
-    expect(back.counts).toEqual([76, 63, 50, 37, 30, 23]);
-    for (const side of ['start', 'end'] as const) {
-      const shoulder = back.boundOff.filter((off) => off.at === side);
-      expect(shoulder.reduce((sum, off) => sum + off.heights.length, 0)).toBe(33);
-    }
-  });
-
-  it('one cardigan front of 31: 8 held at the neck, then 2, 2, 1, 1 off at that edge leave 17, a half neck of 14', () => {
-    const front = Needle.castOn(31, 'flat').plain(2);
-    const held = front.takeOff(0, 8);
-    for (const off of [2, 2, 1, 1]) front.bindOff(off).finish().finish();
-    expect(front.count).toBe(17);
-    expect(held.count + front.boundOff.reduce((sum, off) => sum + off.heights.length, 0)).toBe(14);
-  });
-
-  it('a front of 72: 31 a side with one decrease on each of nine rows, ten off between them, a neck of 28', () => {
-    const second = Needle.castOn(72, 'flat').plain(2);
-    const first = second.takeOff(0, 31);
-    second.bindOff(10).finish().finish();
-    for (let row = 0; row < 9; row++) {
-      first.shaped({ end: -1 });
-      second.shaped({ start: -1 });
-    }
-    expect([first.count, second.count]).toEqual([22, 22]);
-    expect(72 - first.count - second.count).toBe(28);
-  });
-});

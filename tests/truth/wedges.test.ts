@@ -1,13 +1,15 @@
 /** Published examples of short-row darts, shoulder slopes, hems and necks, recomputed exactly and knitted on the simulator. */
 import { describe, expect, it } from 'vitest';
 import { bustDart } from '../../src/fit/bust-dart.ts';
-import { rowsFor } from '../../src/fit/gauge.ts';
+import { type Gauge, rateAsPrinted, rowsFor } from '../../src/fit/gauge.ts';
+import { type Neck, type NeckAsk, neck } from '../../src/fit/neck.ts';
 import { neckWedge } from '../../src/fit/neck-wedge.ts';
 import { type ShoulderAsk, shoulderSlope } from '../../src/fit/shoulder-slope.ts';
 import { cm, inches, perCm, rows, stitches } from '../../src/fit/units.ts';
 import { verticalDarts } from '../../src/fit/vertical-dart.ts';
 import { layWedge, type Wedge } from '../../src/fit/wedge.ts';
 import type { WedgeAsk } from '../../src/fit/wedge-base.ts';
+import { knitEdges } from '../simulator/edges.ts';
 import { knitWedge } from '../simulator/knit-wedge.ts';
 import { Needle } from '../simulator/needle.ts';
 
@@ -213,21 +215,32 @@ describe('Why 120 stitches, a yoke pullover (miclasouris.over-blog.com, 2019)', 
   });
 });
 
-const bound = (needle: Needle) => needle.boundOff.reduce((sum, off) => sum + off.heights.length, 0);
+/** The gauges of the next two are ours where nothing is said; 60 rows leave room for every decrease. */
+function neckOf(ask: Pick<NeckAsk, 'stitches' | 'width'> & Partial<NeckAsk>): Neck {
+  const found = neck({ depth: inches(10), gauge: FOUR_BY_SIX, ...ask });
+  if (found.kind !== 'neck') throw new Error(found.kind);
+  return found;
+}
+const FOUR_BY_SIX: Gauge = {
+  stitches: rateAsPrinted({ count: 4, span: inches(1), unit: 'in' }),
+  rows: rateAsPrinted({ count: 6, span: inches(1), unit: 'in' }),
+  worked: 'flat',
+};
 
 describe('Speed knitting: a crew neck, forum answer (forum.knittinghelp.com, year not given)', () => {
   it('47 stitches less 5 in the centre, then 2, 1, 1, 1 at each neck edge: 9 off at first, 15 in all, 16 left a side', () => {
-    const end = Needle.castOn(47, 'flat').knit(21).bindOff(5).finish();
-    const start = end.takeOff(0, 21);
-    end.finish();
-    const offAfterSteps: number[] = [];
-    for (const off of [2, 1, 1, 1]) {
-      end.bindOff(off).finish().finish();
-      start.finish().bindOff(off).finish();
-      offAfterSteps.push(bound(end) + bound(start));
-    }
-    expect(offAfterSteps).toEqual([9, 11, 13, 15]);
-    expect([start.count, end.count]).toEqual([16, 16]);
+    const found = neckOf({
+      stitches: stitches(47),
+      width: inches(15 / 4),
+      centre: stitches(5),
+      steps: [2, 1, 1, 1].map(stitches),
+    });
+    const { first, last } = found.sides;
+    const takenAt = (side: typeof last) => side.events.map((event) => side.from - event.after);
+    expect(takenAt(last)).toEqual([2, 3, 4, 5]);
+    expect(5 + (takenAt(first)[0] ?? 0) + (takenAt(last)[0] ?? 0)).toBe(9);
+    expect([found.stitches, found.shoulder]).toEqual([15, 16]);
+    expect(knitEdges(21, last.events, found.rows).count).toBe(16);
   });
 });
 
@@ -239,19 +252,15 @@ describe('Closing a V neck: rows available (a knitting weblog, 2014)', () => {
 });
 
 describe('Convert a top-down crew, scoop or square neck to a V neck (knit1knitall.blogspot.com, 2015)', () => {
-  // Shoulders of 20 stitches are ours; the fronts are joined by the stitches cast on at the point.
+  // The source widens from the shoulders down and casts the odd stitch on at the point; the engine's V is knitted up to
+  // the shoulders and binds it off there: the same stitches on the same rows. Shoulders of 20 stitches are ours.
   it.each([
     [30, 15, 0],
     [31, 15, 1],
-  ])('a neck of %d stitches: %d made at each front edge and %d cast on at the point', (neck, each, point) => {
-    expect([Math.floor(neck / 2), neck % 2]).toEqual([each, point]);
-    const [first, second] = [Needle.castOn(20, 'flat'), Needle.castOn(20, 'flat')];
-    for (let i = 0; i < each; i++) {
-      first.shaped({ end: 1 }).finish();
-      second.shaped({ start: 1 }).finish();
-    }
-    first.knit(first.count).castOn(point);
-    second.finish().finish();
-    expect(Needle.join([first, second], 'flat').count).toBe(2 * 20 + neck);
+  ])('a neck of %d stitches has %d at each front edge and %d at the point', (count, each, point) => {
+    const found = neckOf({ stitches: stitches(2 * 20 + count), width: inches(count / 4), shape: 'V' });
+    expect(found).toMatchObject({ stitches: count, centre: point, shoulder: 20 });
+    expect(found.decreases.shaping).toHaveLength(each);
+    expect(knitEdges(20 + each, found.sides.last.events, found.rows).count).toBe(20);
   });
 });

@@ -37,14 +37,20 @@ describe('area of a back (thechillydog.com, Design It Yourself Sweater, step 6: 
     expect(squareInches(widened) - squareInches(trapezium(10, 10, height))).toBeCloseTo(area, 9);
   });
 
+  const inAll = (...pieces: Piece[]) =>
+    areaInAll(pieces.map((p) => ({ area: areaOf(p, QUARTERS), times: 1 }))).area / SQUARE_INCH;
+
   it('is 558 square inches of rectangles in all', () => {
-    const all = areaInAll(
-      [trapezium(21, 21, 20), trapezium(15, 15, 8), trapezium(9, 9, 2)].map((p) => ({
-        area: areaOf(p, QUARTERS),
-        times: 1,
-      })),
-    );
-    expect(all.area / SQUARE_INCH).toBeCloseTo(558, 9);
+    expect(inAll(trapezium(21, 21, 20), trapezium(15, 15, 8), trapezium(9, 9, 2))).toBeCloseTo(558, 9);
+  });
+
+  it('is 596.25 with the triangles, 38.25 of which they are', () => {
+    const triangles = [trapezium(1.25, 1.25, 21), trapezium(2, 2, 3), trapezium(3, 3, 2)];
+    expect(inAll(...triangles)).toBeCloseTo(38.25, 9);
+    const widened = trapezium(21, 21 + 2 * 1.25, 21);
+    expect(inAll(widened) - inAll(trapezium(21, 21, 21))).toBeCloseTo(26.25, 9);
+    const all = [trapezium(21, 21, 20), trapezium(15, 15, 8), trapezium(9, 9, 2), ...triangles];
+    expect(inAll(...all)).toBeCloseTo(596.25, 9);
   });
 });
 
