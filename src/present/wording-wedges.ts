@@ -92,7 +92,8 @@ export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], stri
     'A shoulder that is knitted first has nothing to [bind off], so the slope is made by short rows.',
   'note: drop as knitted':
     'A straight line through the middles of the steps falls {drop} from neck to armhole.',
-  'note: neck between the shoulders': 'The {neck} between the shoulders stay as the pattern has them.',
+  'note: neck between the shoulders':
+    'The {neck} between the shoulders are the back of the neck. They end as your pattern has it.',
   'note: both shoulders alike': 'Front and back shoulders are shaped alike, so that they can be joined.',
   'check: shoulder drop': 'the step at the armhole lies {drop} lower than the step at the neck.',
   'cannot: shoulder too flat': '{drop} is too little for a slope: it needs two steps at least.',
