@@ -30,6 +30,7 @@ export const SUGGESTIONS: Suggestions = {
   'womens table': fixedChoice('women', 'the widest table'),
   'set-in sleeves': fixedChoice('set_in', 'a common way'),
   'band picked up': fixedChoice('stitches', 'a common way'),
+  'no sleeves': fixedChoice('none', 'on the safe side'),
   'another yarn': fixedChoice('other', 'the commonest question'),
   'four at each end': () => [{ value: { kind: 'number', count: 4 }, from: 'a common distance' }],
   'flat both edges': fixedChoice('flat', 'a common way'),

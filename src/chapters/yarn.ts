@@ -1,4 +1,4 @@
-/** The yarn chapter: another yarn for the pattern's, a sweater from a swatch, or the rest of a ball. */
+/** The yarn chapter: another yarn or size than the pattern's, a sweater from a swatch, or what is left. */
 import { type Outcome, phrase } from '../fit/plan.ts';
 import { quantity, workOut } from '../fit/working.ts';
 import { type BallUnknown, replaceBalls, USUAL_MARGIN, type YarnNeed, yarnFromSwatch } from '../fit/yarn.ts';
@@ -9,6 +9,7 @@ import type { Sheet } from '../flow/calculations.ts';
 import { type Ledger, ledger, take, takeChoice, takeLength, takeRows } from './ledger.ts';
 import { missing, planOf } from './make-plan.ts';
 import { SUGGESTIONS } from './suggestions.ts';
+import { resized, restOfSweater, sweaterAsked } from './yarn-sweater.ts';
 
 /** A row is kept back for the bind-off (common practice). */
 const KEPT_BACK = 1;
@@ -20,6 +21,10 @@ export function yarnResult(sheet: Sheet): Outcome {
       return fromSwatch(book);
     case 'left':
       return fromRest(book);
+    case 'resized':
+      return resized(book);
+    case 'rest':
+      return restOfSweater(book);
     default:
       return fromPattern(book);
   }
@@ -56,13 +61,10 @@ function takeSwatch(book: Ledger) {
 }
 
 function fromSwatch(book: Ledger): Outcome {
-  const [bust, length] = [takeLength(book, 'yarn_around'), takeLength(book, 'yarn_long')];
-  const [upperArm, wrist] = [takeLength(book, 'yarn_upper_arm'), takeLength(book, 'yarn_wrist')];
-  const sleeve = takeLength(book, 'sleeve_length');
+  const sweater = sweaterAsked(book);
   const weighed = takeSwatch(book);
-  if (weighed === undefined || bust === undefined || length === undefined) return missing(book);
-  if (upperArm === undefined || wrist === undefined || sleeve === undefined) return missing(book);
-  const area = sweaterArea({ bust, length, upperArm, wrist, sleeve });
+  if (weighed === undefined || sweater === undefined) return missing(book);
+  const area = sweaterArea(sweater);
   const need = yarnFromSwatch(area.area, weighed.swatch, weighed.ball, USUAL_MARGIN);
   const rough = [phrase('note: area is reckoned roughly')];
   return planOf(book, [phrase('summary: yarn')], [yarnPart(need, area.workings, rough)]);

@@ -67,3 +67,57 @@ function wedgeArea({ sides, flat, steps, depth, gauge }: ShortRows): WorkingLine
     { unit: 'cm²' },
   );
 }
+
+/** What is knitted of a sweater: so much of its body's length, and whole sleeves. */
+export interface Knitted {
+  readonly body: Cm;
+  readonly sleeves: 0 | 1 | 2;
+}
+
+export interface AreaLeft {
+  readonly done: number;
+  /** Negative where more is knitted than there is of it. */
+  readonly rest: number;
+  readonly workings: readonly WorkingLine[];
+}
+
+export function areaLeft(sweater: Sweater, { body, sleeves }: Knitted): AreaLeft {
+  const all = sweaterArea(sweater);
+  const [, arm] = all.workings;
+  const done = workOut(
+    'area knitted so far',
+    'a * b + n * s',
+    {
+      a: quantity('finished bust', sweater.bust, 'cm'),
+      b: quantity('length of the body so far', body, 'cm'),
+      n: quantity('sleeves done', sleeves, 'times'),
+      s: quantity('area of one sleeve', arm?.exact ?? 0, 'cm²'),
+    },
+    { unit: 'cm²' },
+  );
+  const rest = workOut(
+    'area still to knit',
+    'a - b',
+    { a: quantity('area in all', all.area, 'cm²'), b: done.result },
+    { unit: 'cm²' },
+  );
+  return { done: done.exact, rest: rest.exact, workings: [...all.workings, done, rest] };
+}
+
+/** How much more fabric one plain body has than another. */
+export function areaRatio(
+  own: Pick<Sweater, 'bust' | 'length'>,
+  pattern: Pick<Sweater, 'bust' | 'length'>,
+): WorkingLine {
+  return workOut(
+    'area over the area of the pattern',
+    'a * b / (c * d)',
+    {
+      a: quantity('finished bust', own.bust, 'cm'),
+      b: quantity('length from hem to shoulder', own.length, 'cm'),
+      c: quantity("the pattern's bust", pattern.bust, 'cm'),
+      d: quantity("the pattern's length", pattern.length, 'cm'),
+    },
+    { unit: 'ratio' },
+  );
+}

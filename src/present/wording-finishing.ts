@@ -36,6 +36,18 @@ export const FINISHING_WORDING: Readonly<Record<(typeof FINISHING_PHRASES)[numbe
   'do: it lasts': 'You need {wanted}, so {over} can be added.',
   'do: it runs short':
     'You need {wanted}: {short} cannot be had, and about {amount} more would be wanted for them.',
+  'note: sleeves change as the body does': 'The sleeves are taken to change by the same share as the body.',
+  'note: denser stitches take more':
+    'Yarn goes by length: more stitches to the same width take a longer yarn, fewer a shorter one.',
+  'do: the rest takes': 'The rest takes about {needed}, margin included.',
+  'do: rest lasts': 'You have {left}, so about {over} will be over.',
+  'do: rest of the body':
+    'You have {left}: about {short} more would be wanted. What you have is enough for {length} more of the body.',
+  'do: rest in percent':
+    'You have {left}: about {short} more would be wanted. What you have is enough for {share#} % of the rest.',
+  'cannot: more knitted than there is': '{done} of the body are done, and it is {length} long in all.',
+  'cannot: nothing knitted yet': 'Nothing is knitted yet, so that nothing tells what the rest takes.',
+  'instead: weigh a swatch': 'Knit a swatch, weigh it, and ask how much a sweater takes from it.',
   'note: a row kept back':
     'Weigh again after a few rows. Scales that show whole grams are off by a row or more near the end.',
   'note: wider rows take more': 'Where the piece grows wider, each row takes more.',

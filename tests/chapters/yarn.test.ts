@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { askedStops } from '../../src/dialogue/standing.ts';
-import { expectSound, flowOf, planOf, textOf, workingNamed } from './scripted.ts';
+import { cannotOf, expectSound, flowOf, planOf, textOf, workingNamed } from './scripted.ts';
 
 const other = (balls: string, band: string, own: string, unit = 'cm') => ({
   unit,
@@ -83,5 +83,120 @@ describe('yarn', () => {
     expect(textOf(bare)).toContain('It takes about 339 g. A margin comes on top.');
     expect(bare.waiting).toHaveLength(1);
     expectSound(bare);
+  });
+});
+
+describe("the pattern's amount for another size", () => {
+  const resized = {
+    unit: 'cm',
+    yarn_wish: "The pattern's amount, for another size",
+    yarn_balls: '9',
+    yarn_band: '125 m',
+    yarn_own_band: '110 m',
+    yarn_theirs_around: '96 cm',
+    yarn_theirs_long: '58 cm',
+    yarn_around: '104 cm',
+    yarn_long: '62 cm',
+    pattern_gauge: '22 sts and 30 rows over 10 cm',
+    gauge: '22 sts and 30 rows over 10 cm',
+  };
+
+  // 9 × 125 m = 1125 m; 104 × 62 ÷ (96 × 58) = 1.158; 1302.8 m, with a tenth 1433 m: 13.03 balls of 110 m.
+  it('grows as the area of the body does', () => {
+    const plan = planOf('yarn', resized);
+    expect(workingNamed(plan, 'yarn for the fabric').exact).toBeCloseTo((1125 * 104 * 62) / (96 * 58), 9);
+    expect(textOf(plan)).toContain('It takes about 1303 m, and 1433 m with a margin. Balls to buy: 14.');
+    expectSound(plan);
+    expectSound(planOf('yarn', { ...resized, unit: 'in' }));
+  });
+
+  it('grows as the stitches to a centimetre do, and is that of the pattern at its own gauge', () => {
+    const denser = planOf('yarn', { ...resized, gauge: '24 sts and 30 rows over 10 cm' });
+    const own = workingNamed(
+      planOf('yarn', { ...resized, gauge: "don't know" }),
+      'yarn for the fabric',
+    ).exact;
+    expect(own).toBeCloseTo((1125 * 104 * 62) / (96 * 58), 9);
+    expect(workingNamed(denser, 'yarn for the fabric').exact / own).toBeCloseTo(24 / 22, 9);
+  });
+
+  it('waits for what it cannot be worked out without', () => {
+    expect(textOf(cannotOf('yarn', { ...resized, yarn_theirs_long: 'later' }))).toContain(
+      'Pattern, hem to shoulder: The amount waits for it.',
+    );
+  });
+});
+
+describe('the yarn that is left for the rest of a sweater', () => {
+  const rest = {
+    unit: 'cm',
+    yarn_wish: 'for the rest of the sweater',
+    yarn_around: '100 cm',
+    yarn_long: '60 cm',
+    yarn_upper_arm: '35 cm',
+    yarn_wrist: '20 cm',
+    sleeve_length: '45 cm',
+    yarn_body_done: '30 cm',
+    yarn_sleeves_done: 'none',
+    yarn_used_all: '120 g',
+    yarn_left: '250 g',
+  };
+
+  it('asks eleven questions, as the amount for another size does', () => {
+    const asked = (choice: string) =>
+      askedStops(flowOf('yarn'), { yarn_wish: { given: 'value', value: { kind: 'choice', choice } } }).length;
+    expect([asked('resized'), asked('rest')]).toEqual([11, 11]);
+  });
+
+  // 30 × 100 done of 100 × 60 + 2 × 27.5 × 45 = 8475: 5475 to knit at 120 g to 3000, 219 g and a tenth: 240.9 g.
+  it('lasts where it is more than the rest takes with its margin', () => {
+    const plan = planOf('yarn', rest);
+    expect(workingNamed(plan, 'yarn for the rest, with the margin').exact).toBeCloseTo(240.9, 9);
+    expect(textOf(plan)).toContain(
+      'The rest takes about 241 g, margin included. You have 250 g, so about 9.1 g will be over.',
+    );
+    expect(plan.summary.map(({ say }) => say)).toEqual(['summary: yarn lasts']);
+    expectSound(plan);
+  });
+
+  it('says how much of the rest it is enough for where it runs short', () => {
+    const plan = planOf('yarn', { ...rest, yarn_left: '150 g' });
+    // 150 g of 240.9 g are 62.2 per cent.
+    expect(textOf(plan)).toContain(
+      'about 91 g more would be wanted. What you have is enough for 62 % of the rest.',
+    );
+    expectSound(plan);
+    expectSound(planOf('yarn', { ...rest, unit: 'in', yarn_left: '5 oz' }));
+  });
+
+  it('says how much of the body can be knitted where both sleeves are done', () => {
+    const plan = planOf('yarn', {
+      ...rest,
+      yarn_sleeves_done: 'both',
+      yarn_used_all: '219 g',
+      yarn_left: '60 g',
+    });
+    // 3000 + 2475 cm² took 219 g, 0.04 g each; 60 ÷ 1.1 ÷ 0.04 = 1363.6 cm² are 13.6 cm of a body 100 cm around.
+    expect(textOf(plan)).toContain('What you have is enough for 13.6 cm more of the body.');
+    expectSound(plan);
+  });
+
+  it('knows of sleeves that were knitted first', () => {
+    const plan = planOf('yarn', {
+      ...rest,
+      yarn_body_done: 'skip',
+      yarn_sleeves_done: 'one',
+      yarn_used_all: '50 g',
+    });
+    // One sleeve is 27.5 × 45 = 1237.5 cm²; the rest takes 7237.5 ÷ 1237.5 × 50 g and a tenth.
+    expect(workingNamed(plan, 'yarn for the rest, with the margin').exact).toBeCloseTo(321.667, 3);
+    expectSound(plan);
+  });
+
+  it.each([
+    ['nothing is knitted yet', { yarn_body_done: 'skip' }, 'Knit a swatch, weigh it'],
+    ['more is done than there is', { yarn_body_done: '61 cm' }, 'Look at both figures once more.'],
+  ])('is not reckoned where %s', (_, odd, words) => {
+    expect(textOf(cannotOf('yarn', { ...rest, ...odd }))).toContain(words);
   });
 });
