@@ -246,10 +246,8 @@ function steepWays(ask: WedgeAsk, most: number): WedgeAlternative[] {
       'two wedges',
       halves.map((half) => ofTurns(ask, half)),
     ),
-    ...(middle >= 1 && middle < ask.flat
-      ? offer('narrower middle', [{ ...ask, flat: stitches(middle) }])
-      : []),
-    ...(most === 0 ? [] : offer('shallower', [ofTurns(ask, most)])),
+    ...(middle >= 1 ? offer('narrower middle', [{ ...ask, flat: stitches(middle) }]) : []),
+    ...offer('shallower', [ofTurns(ask, most)]),
   ];
 }
 
