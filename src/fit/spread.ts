@@ -226,7 +226,7 @@ function waysOut(ask: SpreadAsk, most: number): SpreadAlternative[] {
   return [
     ...severalRows(ask),
     ...doubleChanges(ask),
-    ...(ask.repeat === undefined ? [] : offer('anywhere in the row', withoutRepeat(ask))),
+    ...offer('anywhere in the row', withoutRepeat(ask)),
     ...(most === 0 ? [] : offer('as many as fit', { ...withoutRule(ask), change: reach })),
   ];
 }
@@ -261,11 +261,10 @@ function inRows(ask: SpreadAsk, count: number): Spread[] | undefined {
   return done;
 }
 
-/** One row of double changes, where the difference is even and singles were asked for. */
+/** One row of double changes, where singles were asked for without a repeat and the difference is even. */
 function doubleChanges(ask: SpreadAsk): SpreadAlternative[] {
   const by = ask.change < 0 ? 'cdd' : 'kyok';
-  if (ask.repeat !== undefined || ask.by === by || ask.change % 2 !== 0) return [];
-  return offer('double changes', { ...ask, by });
+  return ask.repeat === undefined ? offer('double changes', { ...ask, by }) : [];
 }
 
 function nearestWhole(ask: SpreadAsk, each: number): SpreadAlternative[] {

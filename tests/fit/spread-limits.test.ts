@@ -41,6 +41,7 @@ describe('more changes than one row holds', () => {
   it('that are double already offer no more rows of them', () => {
     // Six double decreases in 20 stitches; 14 lost are seven.
     expect(ways(20, -14, { by: 'cdd' })).toEqual(['as many as fit: 20 8']);
+    expect(ways(20, -16, { by: 'cdd' })).toEqual(['as many as fit: 20 8']);
   });
 
   it('between repeats are offered anywhere in the row, or as many as repeats meet', () => {
@@ -55,6 +56,11 @@ describe('more changes than one row holds', () => {
       'as many as fit: 24 19',
     ]);
     expect(asked(24, -6, { repeat: stitches(4), worked: 'round' }).kind).toBe('spread');
+    // Twelve repeats of two meet at eleven places; in other rows the repeat would be another.
+    expect(ways(24, -12, { repeat: stitches(2) })).toEqual([
+      'anywhere in the row: 24 12',
+      'as many as fit: 24 13',
+    ]);
   });
 });
 
@@ -69,9 +75,23 @@ describe('a count that cannot be', () => {
       result: { multiple, plus: 0, edge: 0, parity: 'any' as const },
     });
     expect(ways(80, -10, multipleOf(8))).toEqual(['nearest count: 80 64', 'nearest count: 80 72']);
+    // 70 lies between 8 × 8 + 4 and 8 × 9 + 4.
+    expect(ways(80, -10, { result: { ...multipleOf(8).result, plus: 4 } })).toEqual([
+      'nearest count: 80 68',
+      'nearest count: 80 76',
+    ]);
     // 77 lies between 50 and 100: but stitches were to be lost.
     expect(ways(80, -3, multipleOf(50))).toEqual(['nearest count: 80 50']);
     expect(ways(80, 10, multipleOf(100))).toEqual(['nearest count: 80 100']);
+  });
+});
+
+describe('a row that would leave nothing', () => {
+  const result = { multiple: 8, plus: 2, edge: 0, parity: 'any' as const };
+
+  it('has too many changes, whatever count the pattern asks for; one stitch is a count', () => {
+    expect(asked(4, -4, { result }).kind).toBe('too many changes');
+    expect(asked(4, -3, { result }).kind).toBe('result breaks the rule');
   });
 });
 
@@ -80,6 +100,7 @@ describe('a programmer’s mistake throws', () => {
     ['a decrease that should gain', 40, 4, { by: 'k2tog' }],
     ['an increase that should lose', 40, -4, { by: 'm1' }],
     ['borders that fill the row', 10, 1, { edge: stitches(5) }],
+    ['a border of less than nothing', 40, 4, { edge: -1 as SpreadAsk['stitches'] }],
     ['a border in the round', 40, 4, { edge: stitches(2), worked: 'round' }],
     ['a repeat too narrow for its change', 40, -4, { by: 'cdd', repeat: stitches(2) }],
   ])('%s', (_, count, change, more) => {
