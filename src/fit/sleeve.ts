@@ -124,7 +124,7 @@ function upperArmCount(ask: SleeveAsk, wrist: Stitches): Counted | null {
   const even = (ask.pattern.upperArm - wrist) % 2 === 0;
   if (ask.upperArm === null && even) return null;
   const width = ask.upperArm ?? cm((ask.pattern.upperArm - ask.edge) / ask.gauge.stitches.perCm);
-  const plus = (((wrist - ask.edge) % 2) + 2) % 2;
+  const plus = (wrist - ask.edge) % 2;
   return countFor('upper arm', width, ask.gauge, { multiple: 2, plus, edge: ask.edge, parity: 'any' });
 }
 
