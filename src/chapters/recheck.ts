@@ -2,7 +2,7 @@
 import { type Gauge, rateAsPrinted, rateFrom, rowsFor } from '../fit/gauge.ts';
 import { level, piece } from '../fit/outline.ts';
 import { type Outcome, phrase, type ShapedAt } from '../fit/plan.ts';
-import { recheck } from '../fit/recheck.ts';
+import { recheck, tooNarrow } from '../fit/recheck.ts';
 import { recheckPart } from '../fit/recheck-steps.ts';
 import type { Direction, PieceName, Worked } from '../fit/words.ts';
 import type { Sheet } from '../flow/calculations.ts';
@@ -58,6 +58,15 @@ export function recheckResult(sheet: Sheet): Outcome {
       edge: edgeOf(book, { worked }),
     },
   };
+  const narrow = tooNarrow(ask);
+  if (narrow !== undefined)
+    return {
+      kind: 'cannot',
+      unit: book.sheet.unit,
+      because: [phrase('cannot: too narrow to check', { stitches: narrow.result })],
+      instead: [phrase('instead: count once more')],
+      workings: [narrow],
+    };
   const outcome = recheck(ask);
   return planOf(book, [phrase(`summary: ${outcome.kind}`)], [recheckPart(outcome, ask, at)]);
 }

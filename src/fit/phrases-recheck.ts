@@ -20,4 +20,6 @@ export const RECHECK_PHRASES = [
   'note: too near to tell',
   'note: rows from here',
   'note: rows from there',
+  'cannot: too narrow to check',
+  'instead: count once more',
 ] as const;

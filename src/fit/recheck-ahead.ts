@@ -69,6 +69,25 @@ export function ahead(ask: AheadAsk): Ahead {
   };
 }
 
+/** What a level's count comes to at the real gauge, before any rounding to what shaping rows reach. */
+export function scaled(
+  { name, stitches }: Level,
+  { planned, real }: { readonly planned: Gauge; readonly real: Gauge },
+  edge: number,
+): WorkingLine {
+  return workOut(
+    `stitches at the ${name}, as knitted`,
+    '(a - e) * b / c + e',
+    {
+      a: quantity(`stitches at the ${name}, planned`, stitches, 'stitches'),
+      b: quantity('stitches, as knitted', real.stitches.perCm, 'stitches/cm'),
+      c: quantity('stitches, planned', planned.stitches.perCm, 'stitches/cm'),
+      e: quantity('edge stitches', edge, 'stitches'),
+    },
+    { unit: 'stitches', rounding: { to: 'whole' } },
+  );
+}
+
 /** The level's row at the real gauge; on flat pieces an even one, so that a wrong-side row comes last. */
 function rowOf(target: Level, { gauge, planned, anew }: AheadAsk): WorkingLine {
   const given = { a: quantity(`rows to the ${target.name}, planned`, target.row, 'rows') };

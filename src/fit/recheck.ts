@@ -5,7 +5,7 @@
  */
 import type { Gauge } from './gauge.ts';
 import { type Piece, widthAt } from './outline.ts';
-import { type Ahead, type Anew, ahead, type Shaped } from './recheck-ahead.ts';
+import { type Ahead, type Anew, ahead, type Shaped, scaled } from './recheck-ahead.ts';
 import { type Measure, measuresOf, measureWorkings, type Placed, placed } from './recheck-measures.ts';
 import { type Rows, rows, type Stitches, stitches } from './units.ts';
 import type { LevelName } from './words.ts';
@@ -70,7 +70,17 @@ export interface RipBack {
 
 export type Recheck = OnTrack | MendAhead | Decide;
 
-/** Throws where fewer than no rows are knitted or the needle is empty; everything else is an outcome. */
+/**
+ * What a level would have at the real gauge, where that is less than one shaping row changes: it cannot be worked out anew,
+ * and the gauge was miscounted more likely than not.
+ */
+export function tooNarrow({ piece, planned, real, shaped }: RecheckAsk): WorkingLine | undefined {
+  return piece.levels
+    .map((level) => scaled(level, { planned, real }, shaped.edge))
+    .find(({ given, exact }) => Math.min(given.a?.value ?? 0, exact) < shaped.perRow);
+}
+
+/** Throws where fewer than no rows are knitted, the needle is empty or a level `tooNarrow`; all else is an outcome. */
 export function recheck(ask: RecheckAsk): Recheck {
   if (ask.now.row < 0 || ask.now.stitches < 1)
     throw new RangeError(`${ask.now.row} rows and ${ask.now.stitches} stitches are no piece of knitting`);

@@ -15,7 +15,7 @@ export const RECHECK_WORDING: Readonly<Record<(typeof RECHECK_PHRASES)[number], 
     'Widths and lengths come out as planned. Only the count on your needle is not the plan’s for this [row].',
   'do: it will then measure': 'It will then measure:',
   'do: what stays off': 'If you knit on, this stays off:',
-  'do: too few rows are left': 'The rows that are left are too few for the shaping that is left.',
+  'do: too few rows are left': 'The [rows] that are left are too few for the shaping that is left.',
   'do: rip back to the row': 'Rip back {rows}, to [row] {row#}.',
   'do: rip back and begin again': 'Rip back all {rows} and begin this part again, with another count.',
   'do: begin again': 'Begin this part again, with another count.',
@@ -26,4 +26,8 @@ export const RECHECK_WORDING: Readonly<Record<(typeof RECHECK_PHRASES)[number], 
   'note: rows from here': '[rows] are counted anew from here: the first is the next one you knit.',
   'note: rows from there':
     '[rows] are counted anew from there: the first is the next one you knit after ripping back.',
+  'cannot: too narrow to check':
+    'At the [gauge] of your knitting only {stitches} would be left at one end. That is too few to shape.',
+  'instead: count once more':
+    'Count the stitches of the knitting once more, over as wide a stretch as you can.',
 };

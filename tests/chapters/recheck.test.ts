@@ -49,6 +49,14 @@ describe('a recheck in mid-project', () => {
     expectSound(plan);
   });
 
+  it('asks for another count where that of the knitting would leave next to nothing to shape', () => {
+    const body = { ...SLEEVE, recheck_piece: 'body from the hem, in the round', recheck_to: '38' };
+    const cannot = cannotOf('recheck', { ...body, recheck_counted: ['1 stitch over 4 in', 'yes'] });
+    // 38 stitches at 1 over 10.16 cm for 22 over 10 cm are 1.70, and a shaping round changes four.
+    expect(textOf(cannot)).toContain('only 2 stitches would be left at one end. That is too few to shape.');
+    expect(textOf(cannot)).toContain('Count the stitches of the knitting once more');
+  });
+
   it('spaces the rest anew where the rows are off, and every stitch of it can be knitted', () => {
     const plan = planOf('recheck', { ...SLEEVE, recheck_counted_rows: '50 rows over 16 cm' });
     expect(plan.summary.map((p) => p.say)).toEqual(['summary: mend ahead']);
