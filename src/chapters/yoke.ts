@@ -3,7 +3,6 @@ import { type Outcome, phrase } from '../fit/plan.ts';
 import { stitches } from '../fit/units.ts';
 import { quantity } from '../fit/working.ts';
 import { type YokeAsk, yoke } from '../fit/yoke.ts';
-import { evenly, THREE_ROUNDS, type YokeScheme } from '../fit/yoke-scheme.ts';
 import { yokePart } from '../fit/yoke-steps.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
@@ -12,6 +11,7 @@ import { type Ledger, ledger, take, takeChoice, takeLength, takeStitches } from 
 import { outcomeOf } from './make-plan.ts';
 import { ownGauge } from './own-gauge.ts';
 import { SUGGESTIONS } from './suggestions.ts';
+import { schemeOf } from './yoke-scheme-of.ts';
 
 export function yokeResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
@@ -20,29 +20,23 @@ export function yokeResult(sheet: Sheet): Outcome {
   return outcomeOf(book, yokeAltered(book), [phrase('summary: yoke', gaps)]);
 }
 
-/** As the choices of the question name them. */
-const SCHEMES: Readonly<Record<string, YokeScheme>> = {
-  three: THREE_ROUNDS,
-  four_even: evenly(4),
-  five_even: evenly(5),
-  six_even: evenly(6),
-  eight_even: evenly(8),
-};
-
 /** `moreAtUpperArm`: by how much each sleeve differs from the pattern's. */
 export function yokeAltered(book: Ledger, moreAtUpperArm = 0): Altered {
   const made = madeOf(takeChoice(book, 'body_made'));
   const depth = takeLength(book, 'yoke_depth');
   const [printed, neck] = [takeStitches(book, 'p_yoke_underarm'), takeStitches(book, 'p_yoke_neck')];
   const underarm = printed === undefined ? undefined : stitches(printed + 2 * moreAtUpperArm);
-  const scheme = SCHEMES[takeChoice(book, 'yoke_rounds') ?? ''];
   const repeat = take(book, 'yoke_repeat', 'multiple')?.multiple ?? 1;
   const gauge = ownGauge(book, 'round');
-  if (made === undefined || gauge === undefined || depth === undefined || scheme === undefined)
-    return undefined;
-  if (underarm === undefined || neck === undefined) return undefined;
+  if (made === undefined || gauge === undefined || depth === undefined) return undefined;
+  if (printed === undefined || underarm === undefined || neck === undefined) return undefined;
+  const { direction } = made;
+  const [before, end] = direction === 'up' ? [printed, neck] : [neck, printed];
+  const chosen = schemeOf(book, { direction, before, end });
+  if (chosen === undefined || 'kind' in chosen) return chosen;
+  const { scheme, named } = chosen;
   const ask: YokeAsk = {
-    direction: made.direction,
+    direction,
     gauge,
     depth,
     underarm,
@@ -50,5 +44,5 @@ export function yokeAltered(book: Ledger, moreAtUpperArm = 0): Altered {
     scheme,
     ...(repeat === 1 ? {} : { multiples: Array<number>(scheme.length + 1).fill(repeat) }),
   };
-  return yokePart(yoke(ask), ask, scheme === THREE_ROUNDS);
+  return yokePart(yoke(ask), ask, named);
 }

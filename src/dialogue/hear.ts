@@ -38,8 +38,8 @@ export function hear(asked: Asked, text: string): Heard<Value> {
 }
 
 /** A row of figures is put back where the pattern's sizes, as they were given before, are more or fewer. */
-function oneForEachSize({ id, answers }: Asked, read: Heard<Value>): Heard<Value> {
-  if (read.kind !== 'heard') return read;
+function oneForEachSize({ id, question: asked, answers }: Asked, read: Heard<Value>): Heard<Value> {
+  if (read.kind !== 'heard' || asked.one_size === true) return read;
   const figures = figuresIn(read.value);
   const sizes = Object.entries(answers)
     .filter(([question]) => question !== id)

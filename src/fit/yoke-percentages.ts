@@ -1,7 +1,7 @@
 /**
  * The percentage rule for yoke sweaters, as published in Knitting Without Tears, 1971, and Knitting Around, 1989: all
- * counts are shares of the body's stitches. A rule of thumb for an average adult: returned to be compared with counts
- * that follow the body, never to replace them.
+ * counts are shares of the body's stitches. A rule of thumb for an average adult: told beside counts that follow the
+ * body, never in their place.
  */
 import type { Gauge } from './gauge.ts';
 import { type Cm, cm, type Stitches, stitches } from './units.ts';
@@ -64,56 +64,19 @@ export function percentageRule(around: Cm, gauge: Gauge): PercentageRule {
   };
 }
 
-/** How far one's own count lies from the rule's. */
-export interface BesideRule {
-  readonly place: RulePlace;
-  readonly own: Stitches;
-  readonly rule: Stitches;
-  /** Own less rule, over the width. */
-  readonly difference: Cm;
-  readonly workings: readonly WorkingLine[];
-}
-
-export function besideRule(
-  rule: PercentageRule,
-  own: Partial<Readonly<Record<RulePlace, Stitches>>>,
-  gauge: Gauge,
-): readonly BesideRule[] {
-  return (Object.keys(PER_CENT) as RulePlace[]).flatMap((place) => {
-    const count = own[place];
-    if (count === undefined) return [];
-    const line = workOut(
-      `${place}, own count less the rule's`,
-      '(a - b) / c',
-      {
-        a: quantity('own count', count, 'stitches'),
-        b: quantity(`count by the rule`, rule.counts[place], 'stitches'),
-        c: quantity('stitches', gauge.stitches.perCm, 'stitches/cm'),
-      },
-      { unit: 'cm' },
-    );
-    return [
-      { place, own: count, rule: rule.counts[place], difference: cm(line.result.value), workings: [line] },
-    ];
-  });
-}
-
-/** Counts when each shaping round keeps a share of the round before: two of three, three of four … */
-export function keptInTurn(
-  from: Stitches,
-  shares: readonly { readonly keep: number; readonly of: number }[],
-): readonly WorkingLine[] {
-  const lines: WorkingLine[] = [];
-  let before = quantity('stitches before the round', from, 'stitches');
-  for (const [i, { keep, of }] of shares.entries()) {
-    const line = workOut(
-      `stitches after shaping round ${i + 1}`,
-      'a * b / c',
-      { a: before, b: quantity('kept', keep, 'stitches'), c: quantity('of', of, 'stitches') },
-      { unit: 'stitches', rounding: { to: 'whole' } },
-    );
-    lines.push(line);
-    before = line.result;
-  }
-  return lines;
+/** What the rule would make of a yoke with this count all round at the underarm: body and sleeves without the underarms. */
+export function ruleForYoke(underarm: Stitches, gauge: Gauge): PercentageRule {
+  const joined = 100 + 2 * PER_CENT['upper arm'] - 4 * PER_CENT.underarm;
+  const around = workOut(
+    'garment around by the rule',
+    '100 * a / p / b',
+    {
+      a: quantity('stitches at the underarm', underarm, 'stitches'),
+      p: quantity('per cent of the body, joined', joined, 'ratio'),
+      b: quantity('stitches', gauge.stitches.perCm, 'stitches/cm'),
+    },
+    { unit: 'cm' },
+  );
+  const rule = percentageRule(cm(around.exact), gauge);
+  return { ...rule, workings: [around, ...rule.workings] };
 }

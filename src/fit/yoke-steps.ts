@@ -9,9 +9,14 @@ import { type Impossible, otherwise, statedAs, type WorkedWay } from './ways.ts'
 import { ratesOf } from './wedge-base.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 import type { CannotYoke, YokeAlternative, YokeAsk, YokeShape } from './yoke.ts';
+import { type PercentageRule, ruleForYoke } from './yoke-percentages.ts';
 
-/** `named`: the scheme is the one published in three rounds. */
-export function yokePart(found: YokeShape | CannotYoke, ask: YokeAsk, named: boolean): Part | Impossible {
+/** `named`: what is said of a scheme that was published. */
+export function yokePart(
+  found: YokeShape | CannotYoke,
+  ask: YokeAsk,
+  named: PhraseName | null,
+): Part | Impossible {
   if (found.kind !== 'yoke') {
     const lies = { piece: 'yoke', where: phrase('where: yoke'), worked: 'round' } as const;
     const { because, gaps } = reason(found);
@@ -30,8 +35,9 @@ export function yokePart(found: YokeShape | CannotYoke, ask: YokeAsk, named: boo
 }
 
 /** One step a shaping round, with the plain rounds before it; those after the last stand with the last. */
-function stepsOf(found: YokeShape, ask: YokeAsk, named: boolean): Step[] {
+function stepsOf(found: YokeShape, ask: YokeAsk, named: PhraseName | null): Step[] {
   const rounds = inOrder(found, ask);
+  const rule = ruleForYoke(ask.underarm, ask.gauge);
   return rounds.map(({ spread, before, after }, i) => {
     const last = i === rounds.length - 1;
     const nth = workOut('shaping round', 'a', { a: quantity('number', i + 1, 'times') }, { unit: 'times' });
@@ -44,11 +50,11 @@ function stepsOf(found: YokeShape, ask: YokeAsk, named: boolean): Step[] {
         ...after.instead,
       ],
       check: last ? phrase('check: yoke depth', { depth: quantity('depth', found.depth, 'cm') }) : null,
-      notes: i === 0 ? firstNotes(found, named) : [],
+      notes: i === 0 ? firstNotes(found, named, rule) : [],
       shaped: i === 0 ? { shape: 'yoke', gauge: ratesOf(ask.gauge), after: yokeOutline(found) } : null,
       workings: [
         nth,
-        ...(i === 0 ? found.workings : spread.workings),
+        ...(i === 0 ? [...found.workings, ...rule.workings] : spread.workings),
         ...(last && i > 0 ? [heightLine('depth of the yoke', found.rows, ask.gauge)] : []),
         ...before.lines,
         ...after.lines,
@@ -57,9 +63,13 @@ function stepsOf(found: YokeShape, ask: YokeAsk, named: boolean): Step[] {
   });
 }
 
-function firstNotes(found: YokeShape, named: boolean): Phrase[] {
+function firstNotes(found: YokeShape, named: PhraseName | null, rule: PercentageRule): Phrase[] {
   return [
-    ...(named ? [phrase('note: three rounds have a source')] : []),
+    ...(named === null ? [] : [phrase(named)]),
+    phrase('note: rule of thumb for the yoke', {
+      neck: quantity('neck by the rule', rule.counts.neck, 'stitches'),
+      depth: quantity('yoke depth by the rule', rule.yokeDepth, 'cm'),
+    }),
     phrase('note: neckline of the yoke'),
     ...rowNotes(found.shaping.map((s) => s.spread)),
   ];

@@ -60,7 +60,7 @@ export type Value =
   | { readonly kind: 'multiple'; readonly multiple: number; readonly plus: number }
   /** A whole number of anything. */
   | { readonly kind: 'number'; readonly count: number }
-  /** A row of stitch counts, one a size; null where the pattern has no figure for a size. */
+  /** A row of counts, one a size, or all of one where the question says so; null where the pattern has no figure for a size. */
   | {
       readonly kind: 'counts';
       readonly counts: readonly (number | null)[];

@@ -72,6 +72,10 @@ export const questionSchema = z.strictObject({
       'the question whose answer is the size in which this is read; else the size that was asked last before it',
     ),
   rows_too: id.optional().describe('the question that rows typed here, beside the stitches, answer too'),
+  one_size: z
+    .literal(true)
+    .optional()
+    .describe('a row of counts that all belong to one size; other rows have one a size'),
   lesson: id.optional().describe('the lesson that belongs to it'),
   offer: z.string().optional().describe('a calculation that gives likely answers'),
   choices: z.array(choice).min(2).max(25).optional(),

@@ -159,8 +159,17 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
   'where: yoke': 'The yoke',
   'note: three rounds have a source':
     'Three rounds, at half, at three quarters and at the top of the yoke: a way that is long in use.',
+  'note: later three rounds have a source':
+    'Three rounds, at half, at three quarters and at the top of the yoke. Each takes about as many stitches: a later way.',
+  'note: rule of thumb for the yoke':
+    'By a rule of thumb such a yoke has {neck} at the neck and is {depth} deep. Your own measures come first.',
   'note: neckline of the yoke':
     'A round yoke is as high behind as in front. Short rows at the back raise it.',
+  'cannot: yoke rounds and counts uneven': 'You named {rounds#} shaping rounds and {counts#} counts.',
+  'cannot: yoke rounds out of order':
+    'Shaping round {nth#} of the pattern does not follow on from what stands before it, or lies outside the yoke.',
+  'cannot: yoke rounds end elsewhere':
+    'After its last shaping round the pattern has {last}, and the yoke ends with {end}.',
   'cannot: yoke neck not smaller': 'The neck has {neck} and the underarm {underarm}: the yoke must narrow.',
   'cannot: yoke count no multiple': '{count} at one end are no multiple of {multiple}.',
   'cannot: repeat too wide':

@@ -162,8 +162,18 @@ const SAID: Readonly<Record<string, Say>> = {
     Math.max(8, Math.round((p.bust + p.upperArm) * draws.between(0.25, 0.45))),
   ),
   yoke_rounds: choice(({ draws }) =>
-    draws.one(['three', 'four_even', 'five_even', 'six_even', 'eight_even']),
+    draws.one(['three', 'three_later', 'own', 'four_even', 'five_even', 'six_even', 'eight_even']),
   ),
+  yoke_own_depth: () => ({ kind: 'rows', count: 60 }),
+  yoke_own_rounds: () => ({ kind: 'counts', counts: [14, 31, 52], labels: null }),
+  yoke_own_counts: ({ answers }) => {
+    const of = (id: string) => valueGiven(answers, id, 'stitches')?.count ?? 100;
+    const ends = [of('p_yoke_underarm'), of('p_yoke_neck')];
+    const up = valueGiven(answers, 'body_made', 'choice')?.choice.startsWith('up') === true;
+    const [from = 0, to = 0] = up ? ends : ends.reverse();
+    const after = (share: number) => from + Math.round(share * (to - from));
+    return { kind: 'counts', counts: [after(0.2), after(0.7), to], labels: null };
+  },
   yoke_repeat: ({ draws }) => ({ kind: 'multiple', multiple: draws.one([1, 1, 1, 4, 6]), plus: 0 }),
   neck_shape: choice(({ draws }) => draws.one(['round', 'round', 'v'])),
   neck_how: choice(() => 'shaped'),

@@ -51,6 +51,10 @@ function valueFor(id: string, question: Question): fc.Arbitrary<Value> {
         }));
     case 'multiple':
       return fc.integer({ min: 1, max: 12 }).map((multiple) => ({ kind: 'multiple', multiple, plus: 0 }));
+    case 'counts':
+      return fc
+        .array(fc.option(fc.integer({ min: 0, max: 300 }), { freq: 9 }), { minLength: 1, maxLength: 4 })
+        .map((counts) => ({ kind: 'counts', counts, labels: null }));
     case 'new count':
       return fc.oneof(
         fc.integer({ min: 0, max: 300 }).map((count) => ({ kind: 'new count', how: 'to', count }) as const),

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Instruction } from '../../src/fit/plan.ts';
 import { Needle } from '../simulator/needle.ts';
-import { expectSound, instructed, planOf, type Typed, textOf } from './scripted.ts';
+import { cannotOf, expectSound, instructed, planOf, type Typed, textOf } from './scripted.ts';
 
 /** 'Yoke cheat sheet' (handmadestitchbystitch.wordpress.com, year not given), after Knitting Without Tears, 1971. */
 const PUBLISHED: Typed = {
@@ -110,4 +110,74 @@ describe('a round yoke', () => {
       expectSound(planOf('yoke', typed));
     },
   );
+});
+
+describe('a round yoke as the pattern has it', () => {
+  const OWN: Typed = {
+    ...PUBLISHED,
+    yoke_rounds: 'as my pattern has them',
+    yoke_own_depth: '60',
+    yoke_own_rounds: '20, 44, 60',
+    yoke_own_counts: '200, 130, 80',
+  };
+  const knitted = (typed: Typed) => {
+    const { needle, shaped } = knitPlan(typed);
+    return { shaped, counts: shaped.map((round) => needle.counts[round - 1]) };
+  };
+
+  // 10 in at 7 rounds to the inch are 70 rounds: 20, 44 and 60 of 60 become 23.3, 51.3 and 70.
+  it('keeps its counts, and each round its place in the depth', () => {
+    expect(knitted(OWN)).toEqual({ shaped: [23, 51, 70], counts: [200, 130, 80] });
+    expectSound(planOf('yoke', OWN));
+  });
+
+  // From the neck: rounds 1, 17 and 41 of 60 are the same places seen from the other end.
+  it('from the neck down has them in the order of knitting', () => {
+    const down: Typed = {
+      ...OWN,
+      body_made: 'from the neck, in the round',
+      yoke_own_rounds: '1, 17, 41',
+      yoke_own_counts: '130, 200, 268',
+    };
+    // Round 1 is the first that is knitted: what changes is seen from the second on.
+    expect(knitted(down)).toEqual({ shaped: [20, 48], counts: [200, 268] });
+    expect(instructed(planOf('yoke', down), 'work row').map(({ after }) => after)).toEqual([130, 200, 268]);
+    expectSound(planOf('yoke', down));
+  });
+
+  it.each([
+    [
+      'more counts than rounds',
+      { yoke_own_counts: '220, 200, 130, 80' },
+      'You named 3 shaping rounds and 4 counts.',
+    ],
+    [
+      'an end at another count',
+      { yoke_own_counts: '200, 130, 84' },
+      'has 84 stitches, and the yoke ends with 80',
+    ],
+    ['a round out of order', { yoke_own_rounds: '20, 60, 44' }, 'Shaping round 3 of the pattern'],
+  ])('asks to look again where it has %s', (_, wrong, words) => {
+    const cannot = cannotOf('yoke', { ...OWN, ...wrong });
+    expect(textOf(cannot)).toContain(words);
+    expectSound(cannot);
+  });
+
+  it('waits where its rounds are not known', () => {
+    const cannot = cannotOf('yoke', { ...OWN, yoke_own_rounds: "I don't know" });
+    expect(textOf(cannot)).toContain('Pattern, its shaping rounds: The yoke waits for it.');
+  });
+
+  it('in the later published scheme keeps 3/4, 2/3 and 3/5 in turn', () => {
+    const plan = planOf('yoke', { ...PUBLISHED, yoke_rounds: 'later scheme' });
+    expect(knitted({ ...PUBLISHED, yoke_rounds: 'later scheme' }).counts).toEqual([201, 134, 80]);
+    expect(textOf(plan)).toContain('a later way');
+    expectSound(plan);
+  });
+
+  it('says what the rule of thumb gives: 268 stitches have 80 at the neck and are 10 in deep', () => {
+    expect(textOf(planOf('yoke', PUBLISHED))).toContain(
+      'such a yoke has 80 stitches at the neck and is 10 in deep',
+    );
+  });
 });

@@ -138,22 +138,70 @@ describe('a round yoke', () => {
   });
 
   it('moves its rounds in proportion when it is knitted over other rows', () => {
-    const printed = [
-      { round: rows(20), takes: stitches(40) },
-      { round: rows(44), takes: stitches(60) },
-      { round: rows(60), takes: stitches(60) },
-    ];
+    const scheme = asPattern({
+      direction: 'up',
+      rows: rows(60),
+      before: stitches(240),
+      rounds: [
+        { round: rows(20), after: stitches(200) },
+        { round: rows(44), after: stitches(140) },
+        { round: rows(60), after: stitches(80) },
+      ],
+    });
+    if ('kind' in scheme) throw new Error(scheme.kind);
     const made = yoke({
       direction: 'up',
       gauge: over10cm(20, 30, 'round'),
       depth: cm(15),
       underarm: stitches(240),
       neck: stitches(80),
-      scheme: asPattern(rows(60), printed),
+      scheme,
     });
     if (made.kind !== 'yoke') throw new Error(made.kind);
     // 45 of 60 rounds: 20 × 0.75, 44 × 0.75, 60 × 0.75; the counts stay.
     expect(made.shaping.map((s) => s.round)).toEqual([15, 33, 45]);
     expect(made.shaping.map((s) => s.spread.after)).toEqual([200, 140, 80]);
+  });
+
+  it('gives back the rounds of a pattern that is knitted as it is, from either end', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: 1, max: 90 }), { minLength: 1, maxLength: 9 }),
+        fc.array(fc.integer({ min: 1, max: 20 }), { minLength: 9, maxLength: 9 }),
+        fc.constantFrom('up' as const, 'down' as const),
+        (places, takes, direction) => {
+          const sorted = [...places].sort((a, b) => a - b);
+          const sign = direction === 'up' ? -1 : 1;
+          let count = direction === 'up' ? 500 : 200;
+          const before = stitches(count);
+          const rounds = sorted.map((round, i) => {
+            count += sign * (takes[i] ?? 1);
+            return { round: rows(round), after: stitches(count) };
+          });
+          const scheme = asPattern({ direction, rows: rows(90), before, rounds });
+          if ('kind' in scheme) throw new Error(scheme.kind);
+          const [underarm, neck] = direction === 'up' ? [before, stitches(count)] : [stitches(count), before];
+          const gauge = over10cm(20, 30, 'round');
+          const made = yoke({ direction, gauge, depth: cm(30), underarm, neck, scheme });
+          if (made.kind !== 'yoke') throw new Error(made.kind);
+          expect(made.shaping.map((s) => ({ round: s.round, after: s.spread.after }))).toEqual(rounds);
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
+  it.each([
+    ['a round that comes again', [20, 20, 60], [200, 140, 80], 2],
+    ['a round past the top', [20, 44, 61], [200, 140, 80], 3],
+    ['a round before the first', [0, 44, 60], [200, 140, 80], 1],
+    ['a count that grows', [20, 44, 60], [200, 210, 80], 2],
+    ['a count that stays', [20, 44, 60], [240, 140, 80], 1],
+  ])('names the round at which a pattern is out of order: %s', (_, places, counts, nth) => {
+    const rounds = places.map((round, i) => ({ round: rows(round), after: stitches(counts[i] ?? 0) }));
+    expect(asPattern({ direction: 'up', rows: rows(60), before: stitches(240), rounds })).toEqual({
+      kind: 'rounds out of order',
+      nth,
+    });
   });
 });

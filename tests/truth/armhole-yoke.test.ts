@@ -9,8 +9,8 @@ import { space } from '../../src/fit/spacing.ts';
 import { spread } from '../../src/fit/spread.ts';
 import { cm, inches, rows, stitches } from '../../src/fit/units.ts';
 import { yoke } from '../../src/fit/yoke.ts';
-import { besideRule, keptInTurn, percentageRule } from '../../src/fit/yoke-percentages.ts';
-import { evenly, THREE_ROUNDS } from '../../src/fit/yoke-scheme.ts';
+import { percentageRule, ruleForYoke } from '../../src/fit/yoke-percentages.ts';
+import { evenly, LATER_THREE_ROUNDS, THREE_ROUNDS } from '../../src/fit/yoke-scheme.ts';
 import { over10cm } from '../fit/at-gauge.ts';
 import { knitEdges } from '../simulator/edges.ts';
 import { Needle } from '../simulator/needle.ts';
@@ -88,11 +88,10 @@ describe('Yoke cheat sheet (handmadestitchbystitch.wordpress.com, year not given
     expect(rule).toMatchObject({ key: 200, counts: { 'upper arm': 66, underarm: 16, neck: 80 } });
     expect(rule.yokeDepth / 2.54).toBeCloseTo(10, 9);
   });
-  it('own counts are held beside the rule, over their width', () => {
-    const [arm, neck] = besideRule(rule, { 'upper arm': stitches(76), neck: stitches(80) }, roundAt(5, 7));
-    expect(arm).toMatchObject({ place: 'upper arm', own: 76, rule: 66 });
-    expect((arm?.difference ?? 0) / 2.54).toBeCloseTo(2, 9);
-    expect(neck?.difference).toBe(0);
+  it('its 268 stitches all round the yoke lead back to the 80 of the neck and the 10 in', () => {
+    const found = ruleForYoke(stitches(268), roundAt(5, 7));
+    expect(found).toMatchObject({ key: 200, counts: { neck: 80 } });
+    expect(found.yokeDepth / 2.54).toBeCloseTo(10, 9);
   });
   it('200 of the body and 66 of each sleeve, less 16 at each of four underarm edges: 268; parts of 50 and 84', () => {
     expect(join({ body: stitches(200), sleeve: stitches(66), underarm: stitches(16) })).toMatchObject({
@@ -123,29 +122,20 @@ describe('Yoke cheat sheet (handmadestitchbystitch.wordpress.com, year not given
       expect(made.shaping.map((s) => s.spread.after)).toEqual([179, 120, 80]);
     },
   );
-  it('keeping two of three in turn: 178.67, and 119.33 of the 179, as published to within a stitch', () => {
-    const twoThirds = { keep: 2, of: 3 };
-    const lines = keptInTurn(stitches(268), [twoThirds, twoThirds, twoThirds]);
-    expect(lines.map((line) => line.exact)).toEqual([
-      expect.closeTo(178.667, 3),
-      expect.closeTo(119.333, 3),
-      expect.closeTo(79.333, 3),
-    ]);
-    // The sheet prints 179, 120 and 80: it rounds 119.33 up.
-    for (const [i, printed] of [179, 120, 80].entries())
-      expect(Math.abs((lines[i]?.result.value ?? 0) - printed)).toBeLessThanOrEqual(1);
-  });
 });
 
 describe('Yoke cheat sheet (handmadestitchbystitch.wordpress.com, year not given), after Knitting Around, 1989', () => {
   it('268 stitches keeping 3/4, 2/3 and 3/5 in turn: 201, 134, 80', () => {
-    const lines = keptInTurn(stitches(268), [
-      { keep: 3, of: 4 },
-      { keep: 2, of: 3 },
-      { keep: 3, of: 5 },
-    ]);
-    expect(lines.map((line) => line.result.value)).toEqual([201, 134, 80]);
-    expect(lines[2]?.exact).toBeCloseTo(80.4, 9);
+    const made = yoke({
+      direction: 'up',
+      gauge: roundAt(5, 7),
+      depth: inches(10),
+      underarm: stitches(268),
+      neck: stitches(80),
+      scheme: LATER_THREE_ROUNDS,
+    });
+    if (made.kind !== 'yoke') throw new Error(made.kind);
+    expect(made.shaping.map((s) => s.spread.after)).toEqual([201, 134, 80]);
   });
 });
 

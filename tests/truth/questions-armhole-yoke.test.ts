@@ -142,14 +142,19 @@ describe('a question about a yoke', () => {
 
   it('6 rounds to the inch for 8, a yoke of 72 written rounds: 9 in are 54 rounds, 18 plain ones left out', () => {
     // The asker's 3 in too deep give the 72: 72 / 6 − 72 / 8 = 3. Decreases every other round, counts of our own.
-    const printed = Array.from({ length: 36 }, (_, i) => ({ round: rows(2 * (i + 1)), takes: stitches(5) }));
+    const rounds = Array.from({ length: 36 }, (_, i) => ({
+      round: rows(2 * (i + 1)),
+      after: stitches(280 - 5 * (i + 1)),
+    }));
+    const scheme = asPattern({ direction: 'up', rows: rows(72), before: stitches(280), rounds });
+    if ('kind' in scheme) throw new Error(scheme.kind);
     const made = yoke({
       direction: 'up',
       gauge: over4in(20, 24, 'round'),
       depth: inches(72 / 8),
       underarm: stitches(280),
       neck: stitches(100),
-      scheme: asPattern(rows(72), printed),
+      scheme,
     });
     if (made.kind !== 'yoke') throw new Error(made.kind);
     expect(made.rows).toBe(54);
