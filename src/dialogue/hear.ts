@@ -37,9 +37,10 @@ export function hear(asked: Asked, text: string): Heard<Value> {
   }
 }
 
-/** A row of figures is put back where the pattern's sizes, as they were given before, are more or fewer. */
+/** A row of figures, unless all belong to one size, is put back where the pattern's sizes, as they were given before, are more or fewer. */
 function oneForEachSize({ id, question: asked, answers }: Asked, read: Heard<Value>): Heard<Value> {
-  if (read.kind !== 'heard' || asked.one_size === true) return read;
+  if (read.kind !== 'heard') return read;
+  if (asked.one_size === true) return { ...read, echo: showValue(asked, read.value, unitOf(answers)) };
   const figures = figuresIn(read.value);
   const sizes = Object.entries(answers)
     .filter(([question]) => question !== id)

@@ -43,8 +43,10 @@ export function showValue(question: Question, value: Value, unit: LengthUnit): s
         : `multiple of ${value.multiple} + ${value.plus}`;
     case 'number':
       return String(value.count);
-    case 'counts':
-      return `${value.counts.map((c) => c ?? '–').join(', ')} stitches`;
+    case 'counts': {
+      const counts = value.counts.map((c) => c ?? '–').join(', ');
+      return question.one_size === true ? counts : `${counts} stitches`;
+    }
     case 'shaping line':
       return value.text;
     case 'yarn length':

@@ -283,6 +283,19 @@ describe('the review', () => {
     });
   });
 
+  it('takes a row of figures that all belong to one size as it is, however many sizes there are', () => {
+    const talk = start('yoke').say(
+      'cm',
+      'from the hem, in the round',
+      '22 sts and 30 rows to 10 cm',
+      '22 cm',
+    );
+    talk.say('268', '80', 'as my pattern has them', '72', '36, 54, 72');
+    expect(talk.text).toMatch(/^36, 54, 72\n/);
+    expect(talk.at).toBe('yoke_own_counts');
+    expect(talk.answer('yoke_own_rounds')).toMatchObject({ counts: [36, 54, 72] });
+  });
+
   it('offers a figure of the size before to be kept, and says for which size it was read', () => {
     const talk = answered().say('change size', '3');
     const kept = { label: 'Keep: 46 stitches', send: 'keep', note: 'read for size 2' };
