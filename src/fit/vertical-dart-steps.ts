@@ -43,8 +43,9 @@ export function frontDarts(ask: FrontDartsAsk, gauge: Gauge): FrontDarts | Impos
   if (first === null) throw new RangeError('darts need rows in which the front widens or narrows');
   const found = verticalDarts({ ...ask, widenOver: first, narrowOver: narrow });
   if (found.kind !== 'vertical darts') return cannot(found, gauge, ask.edge);
-  const common = found.workings.filter((line) => !spacingLines(found).includes(line));
-  const sides = sidesOf(found, ask, common);
+  const own = spacingLines(found);
+  const common = found.workings.filter((line) => !own.includes(line) && line.label !== FROM_SIDE);
+  const sides = sidesOf(found, ask);
   const wide = workOut(
     'stitches of the front at its fullest',
     'a + b',
@@ -88,8 +89,8 @@ function spacingLines({ widen, narrow }: VerticalDarts): readonly WorkingLine[] 
 }
 
 /** From the side to the dart line: of the front as it is where the darts begin. */
-function sidesOf(found: VerticalDarts, ask: FrontDartsAsk, common: readonly WorkingLine[]): WorkingLine {
-  const narrow = common.find(({ label }) => label === FROM_SIDE);
+function sidesOf(found: VerticalDarts, ask: FrontDartsAsk): WorkingLine {
+  const narrow = found.workings.find(({ label }) => label === FROM_SIDE);
   if (ask.widen !== null && narrow !== undefined) return narrow;
   const given = {
     a: quantity('stitches of the front at its fullest', ask.front + found.added, 'stitches'),
