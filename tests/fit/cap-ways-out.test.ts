@@ -192,3 +192,10 @@ describe('another upper arm in the same armhole', () => {
     });
   });
 });
+
+describe('where the cap can be shaped', () => {
+  it('nothing else is offered', () => {
+    const ask = askFor({ upperArm: 74, edge: 23.85 });
+    expect(cap(ask)).toEqual(shapeCap(ask));
+  });
+});

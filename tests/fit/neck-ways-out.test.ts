@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { ANY_COUNT } from '../../src/fit/gauge.ts';
 import { changeNeck, type NeckAsk, neck, neckband } from '../../src/fit/neck.ts';
+import { shapeNeck } from '../../src/fit/neck-shape.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
 import { over10cm } from './at-gauge.ts';
 import { told } from './told.ts';
@@ -140,5 +141,11 @@ describe('a neckband', () => {
       'neck edge around: a + b = 50 cm',
       'stitches at the neckband: a * b = 112 stitches',
     ]);
+  });
+});
+
+describe('where the neck can be shaped', () => {
+  it('nothing else is offered', () => {
+    expect(neck(ASK)).toEqual(shapeNeck(ASK));
   });
 });

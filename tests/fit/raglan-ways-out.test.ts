@@ -99,3 +99,30 @@ describe('where a part has too few rows', () => {
     ]);
   });
 });
+
+describe('where the raglan can be shaped', () => {
+  it('nothing else is offered while its neck is the one wanted', () => {
+    // 34 + 34 + 2 × 10 are 88 stitches: 44 cm.
+    expect(raglan(askFor({}))).toMatchObject({
+      kind: 'raglan',
+      neck: { verdict: 'as wanted' },
+      alternatives: [],
+    });
+  });
+
+  it('the neck is brought to the one wanted by pairs of stitches in back and front', () => {
+    // 50 cm are 100 stitches, twelve more: six pairs, three for either.
+    const found = raglan(askFor({}, { neckWanted: cm(50) }));
+    if (found.kind !== 'raglan') throw new Error('there is a raglan');
+    expect(found.neck.verdict).toBe('too narrow');
+    expect(
+      found.alternatives.map(({ way, raglan: { lines, neck } }) => [
+        way,
+        lines.back.spaced.to,
+        lines.front.spaced.to,
+        lines.sleeve.spaced.to,
+        neck.stitches,
+      ]),
+    ).toEqual([['neck as wanted', 40, 40, 10, 100]]);
+  });
+});

@@ -161,3 +161,9 @@ describe('the workings of a row that cannot be', () => {
     ]);
   });
 });
+
+describe('a row that can be', () => {
+  it('needs no other way', () => {
+    expect(asked(40, 4)).not.toHaveProperty('alternatives');
+  });
+});

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cm, stitches } from '../../src/fit/units.ts';
 import { type YokeAsk, yoke } from '../../src/fit/yoke.ts';
 import { evenly, THREE_ROUNDS } from '../../src/fit/yoke-scheme.ts';
+import { shapeYoke } from '../../src/fit/yoke-shape.ts';
 import { over10cm } from './at-gauge.ts';
 
 /** 20 cm are 60 rounds. */
@@ -110,5 +111,11 @@ describe('where a round has no room for its changes', () => {
       'other number of rounds: 3 rounds, 240 180 120 60',
     ]);
     expect(ways(askFor(240, 60, { scheme, depth: cm(2 / 3) }), 'round too full')).toEqual([]);
+  });
+});
+
+describe('where the yoke can be shaped', () => {
+  it('nothing else is offered', () => {
+    expect(yoke(askFor(240, 80))).toEqual(shapeYoke(askFor(240, 80)));
   });
 });
