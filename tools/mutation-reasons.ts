@@ -57,6 +57,98 @@ const REASONS: readonly Reason[] = [
     fits: ({ was, becomes }) => was === "ask.carriers === 'every row'" && becomes === 'false',
     reason: 'equivalent: too many rows for every row are too many still, so that this way is never offered',
   },
+  {
+    file: 'formula.ts',
+    fits: ({ was, becomes }) => was === 'formula === undefined' && becomes === 'true',
+    reason: 'equivalent: a formula read again is the same, only slower',
+  },
+  {
+    file: 'formula.ts',
+    fits: ({ was }) => was === 'formula === undefined' || was.includes('readFormula(text)'),
+    reason: 'out of reach: every formula has been read, and is remembered, before a mutant is tried',
+  },
+  {
+    file: 'plan-schema.ts',
+    fits: () => true,
+    reason: 'out of reach: read when the first plan is held against the schema, before a mutant is tried',
+  },
+  {
+    file: 'body-lay.ts',
+    fits: ({ was }) => was === 'section.to >= section.from',
+    reason: 'equivalent: equal counts have no shaping row, so that its direction decides nothing',
+  },
+  {
+    file: 'body-lay.ts',
+    fits: ({ was }) => was === 'before + own',
+    reason: 'equivalent: only whether it is even counts, which a sum and a difference are alike',
+  },
+  {
+    file: 'raglan.ts',
+    fits: ({ was }) => was === 'underarm - wanted',
+    reason: 'equivalent: only whether it is even counts, which a sum and a difference are alike',
+  },
+  {
+    file: 'raglan.ts',
+    fits: ({ was, becomes }) => was === "fault.kind === 'too few rows'" && becomes === 'true',
+    reason: 'equivalent: counts that pairs of stitches reach have no other fault',
+  },
+  {
+    file: 'raglan.ts',
+    fits: ({ was, becomes }) => was === "o.way === 'longer section'" && becomes === 'true',
+    reason: 'equivalent: no other way has more rows, and the most are taken',
+  },
+  {
+    file: 'raglan.ts',
+    fits: ({ was, becomes }) => was === "ask.carriers === 'every row'" && becomes === 'false',
+    reason: 'equivalent: the same rows are too few again, so that this way is never offered',
+  },
+  {
+    file: 'cap.ts',
+    fits: ({ was }) => was === 'count > 0' || was === 'count <= 2 * ask.upperArm + 40',
+    reason: 'the end of a search: at its limit there is no cap to be found',
+  },
+  {
+    file: 'cap.ts',
+    fits: ({ was }) => was === 'ask.bindOff - 1',
+    reason:
+      'equivalent: with more bound off there is even less left for a cap, so that the first to do is the same',
+  },
+  {
+    file: 'wedge-base.ts',
+    fits: ({ was, becomes }) => was === 'pieces === 0' && becomes === 'false',
+    reason: 'equivalent: without steps nothing is made of their length',
+  },
+  {
+    file: 'wedge-base.ts',
+    fits: ({ was, becomes }) => was === "worked === 'round'" && becomes === 'true',
+    reason: 'equivalent: a flat wedge that runs past its needle throws, whichever end is beyond it',
+  },
+  {
+    file: 'recheck.ts',
+    fits: ({ was, becomes }) => was.startsWith('reached ') && (becomes === 'true' || becomes.includes('=')),
+    reason:
+      'equivalent: a row before the last level, or not yet knitted, is refused by the measures that come of it',
+  },
+  {
+    file: 'recheck.ts',
+    fits: ({ was, becomes }) => /^(?:last|first) === undefined$/.test(was) && becomes === 'false',
+    reason: 'the types ask for it: a piece has a level at its first row',
+  },
+  {
+    file: 'tried.ts',
+    fits: ({ was, becomes }) => was === 'variant.rounding !== undefined && !unrounded' && becomes === 'false',
+    reason: 'equivalent: what is rounded in sums are counts, which are held to the stitch anyway',
+  },
+  {
+    file: 'sleeve.ts',
+    fits: ({ was }) => was === 'count > ask.pattern.upperArm',
+    reason: 'equivalent: asked only where the two differ',
+  },
+  {
+    file: 'spread.ts',
+    fits: ({ was }) => was === 'series === undefined' || was === 'series !== undefined',
+    reason: 'the types ask for it: a rule whose parity is never met is not asked for',
+  },
 ];
 
 /** What a mutant that a test comes by, and does not notice, has in common with others: where to look for the test that lacks. */
