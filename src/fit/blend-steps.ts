@@ -13,7 +13,7 @@ import {
   type ShapedAt,
   type Step,
 } from './plan.ts';
-import { finishedWidth, heightLine, noSpacing, plain, say, shapeLines, step, widthLine } from './steps.ts';
+import { atEachPlace, finishedWidth, heightLine, noSpacing, plain, say, step, widthLine } from './steps.ts';
 import { rows, type Stitches, stitches } from './units.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
@@ -123,6 +123,7 @@ function widening({ blended, gauge, pattern }: Made, passage: Passage): Pick<Ste
   };
 }
 
+/** The sums of the spacing stand with its passage. */
 function sectionOf({ spacing }: Passage, at: ShapedAt, gauge: Gauge, edge: number) {
   if (spacing.kind !== 'spaced') {
     const { why, ways, workings } = noSpacing(spacing, (count) =>
@@ -134,12 +135,12 @@ function sectionOf({ spacing }: Passage, at: ShapedAt, gauge: Gauge, edge: numbe
     return {
       instead: [{ do: 'shape' as const, spaced: spacing, at }],
       notes: [],
-      workings: shapeLines(spacing, at),
+      workings: atEachPlace(spacing, at),
     };
   return {
     instead: spacing.rows === 0 ? [] : [plain(spacing.rows, spacing.from, gauge)],
     notes: [],
-    workings: [...spacing.workings, heightLine('length of the plain rows', spacing.rows, gauge)],
+    workings: [heightLine('length of the plain rows', spacing.rows, gauge)],
   };
 }
 

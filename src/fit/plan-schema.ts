@@ -294,6 +294,10 @@ export const planSchema = z
           .enum(['stitch gauge', 'row gauge'])
           .nullable()
           .describe('the gauge that makes it unsure; null where it is taken as printed'),
+        worked: z
+          .enum(WORKED)
+          .nullable()
+          .describe('whether rows or rounds were counted; null where it was stitches'),
         workings: z.array(working),
       }),
     ),

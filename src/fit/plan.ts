@@ -211,6 +211,8 @@ export interface Finished {
   readonly range: Range;
   /** The gauge that makes it unsure; null where it is taken as printed. */
   readonly hangsOn: Extract<Source, 'stitch gauge' | 'row gauge'> | null;
+  /** How what was counted is knitted, where that is rows or rounds; null where it is stitches. */
+  readonly worked: Worked | null;
   readonly workings: readonly WorkingLine[];
 }
 

@@ -134,7 +134,8 @@ export function shapeLines(spaced: Spaced, at: ShapedAt): WorkingLine[] {
   return [...spaced.workings, ...atEachPlace(spaced, at)];
 }
 
-function atEachPlace(spaced: Spaced, at: ShapedAt): WorkingLine[] {
+/** Where the spacing's own sums stand elsewhere. */
+export function atEachPlace(spaced: Spaced, at: ShapedAt): WorkingLine[] {
   if (spaced.shaping.length === 0) return [];
   const given = {
     a: quantity('stitches a shaping row', spaced.perRow, 'stitches'),
@@ -209,7 +210,7 @@ export function finishedWidth(
   const width = widthLine(name, count, gauge, edge, pieces);
   const pattern =
     theirs === null ? null : widthLine(`${name} of the pattern's count`, theirs, gauge, edge, pieces);
-  return finishedFrom(name, width, gauge.stitches, 'stitch gauge', pattern);
+  return finishedFrom(name, width, { rate: gauge.stitches, hangsOn: 'stitch gauge', worked: null }, pattern);
 }
 
 /** A finished length; `theirs` is the pattern's own. */
@@ -218,14 +219,14 @@ export function finishedLength(name: string, theirs: Cm | null, count: number, g
     theirs === null
       ? null
       : workOut(`${name}, as printed`, 'a', { a: quantity('length', theirs, 'cm') }, { unit: 'cm' });
-  return finishedFrom(name, heightLine(name, count, gauge), gauge.rows, 'row gauge', pattern);
+  const counted = { rate: gauge.rows, hangsOn: 'row gauge', worked: gauge.worked } as const;
+  return finishedFrom(name, heightLine(name, count, gauge), counted, pattern);
 }
 
 function finishedFrom(
   name: string,
   expected: WorkingLine,
-  rate: Rate,
-  on: NonNullable<Finished['hangsOn']>,
+  { rate, hangsOn, worked }: Pick<Finished, 'hangsOn' | 'worked'> & { readonly rate: Rate },
   pattern: WorkingLine | null,
 ): Finished {
   const range = rangeAround(cm(expected.result.value), rate);
@@ -238,7 +239,8 @@ function finishedFrom(
     name,
     pattern: pattern === null ? null : cm(pattern.result.value),
     range,
-    hangsOn: sure ? null : on,
+    hangsOn: sure ? null : hangsOn,
+    worked,
     workings: [expected, ...(sure ? [] : [low, high]), ...(pattern === null ? [] : [pattern])],
   };
 }

@@ -50,8 +50,8 @@ export function keyParts(plan: Plan, dialect: Dialect): KeyPart[] {
       rows: rowsOf(step, voice),
     };
   });
-  const workings = plan.finished.flatMap((f) =>
-    f.workings.map((w) => wordWorking(w, { ...view, worked: null })),
+  const workings = plan.finished.flatMap(({ worked, workings: lines }) =>
+    lines.map((w) => wordWorking(w, { ...view, worked })),
   );
   return numbered([...steps, { title: 'The measurements', workings, rows: [] }]);
 }

@@ -196,8 +196,9 @@ function finishedText(plan: Plan, options: TextOptions): string {
     plan.finished.map((f) => finishedLine(f, plan)),
   );
   if (!options.workings || plan.finished.length === 0) return measured;
-  const voice = voiceOf(plan, options);
-  const lines = plan.finished.flatMap((f) => f.workings.map((w) => wordWorking(w, voice)));
+  const lines = plan.finished.flatMap(({ worked, workings }) =>
+    workings.map((w) => wordWorking(w, { ...voiceOf(plan, options), worked })),
+  );
   return `${measured}\n\n${listText('Workings of the measurements (shown rounded, worked with the whole figures)', unique(lines))}`;
 }
 

@@ -5,7 +5,7 @@ import type { Slip, Tally, Tried } from '../fit/tried.ts';
 import type { Quantity, QuantityUnit } from '../fit/working.ts';
 import { SLIPS, SLIPS_IN_SHORT } from './slip-words.ts';
 import { type Dialect, namesIn } from './terms.ts';
-import { namedQuantity, SIGNS, wordRounding, wordWorking } from './workings-text.ts';
+import { inRounds, namedQuantity, SIGNS, wordRounding, wordWorking } from './workings-text.ts';
 
 /** 'Stitches at the waist: what do you get? You have 88 cm (width at the waist) and 2.2 stitches per cm. …' */
 export function sumQuestion(sum: Sum, dialect: Dialect): string {
@@ -18,7 +18,7 @@ function wordQuestion({ line, unit, worked }: Sum): string {
   const unitOf = ASKED_IN[line.result.unit].replace('cm', unit);
   const rounding = line.rounding === undefined ? [] : [`Give it ${wordRounding(line.rounding)}.`];
   return [
-    `${capital(line.label)}${unitOf === '' ? '' : `, in ${unitOf}`}: what do you get?`,
+    `${capital(inRounds(line.label, reader))}${unitOf === '' ? '' : `, in ${unitOf}`}: what do you get?`,
     `You have ${listed([...new Set(given)])}.`,
     ...rounding,
   ].join(' ');
@@ -47,7 +47,7 @@ function listed(all: readonly string[]): string {
 
 /** How the sum is put together, in names alone. */
 function sumHint(sum: Sum): string {
-  return `${capital(sum.line.label)} = ${inNames(sum.line.formula, sum)}.`;
+  return `${capital(inRounds(sum.line.label, sum))} = ${inNames(sum.line.formula, sum)}.`;
 }
 
 function inNames(formula: string, sum: Sum): string {
@@ -61,7 +61,7 @@ function inNames(formula: string, sum: Sum): string {
 function nameOf({ name, unit: of }: Quantity, { unit, worked }: Sum): string {
   if (of === 'stitches/cm' && name === 'stitches') return `stitches per ${unit}`;
   if (of === 'rows/cm' && name === 'rows') return `${worked === 'round' ? 'rounds' : 'rows'} per ${unit}`;
-  return name;
+  return inRounds(name, { worked });
 }
 
 /** The whole working, with its figure. */

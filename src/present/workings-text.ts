@@ -31,15 +31,22 @@ function wordLine(line: WorkingLine, voice: Reader): string {
     })
     .replace(/\s+/g, ' ');
   const result = formatQuantity(line.result, reader);
-  if (line.rounding === undefined) return `${line.label} = ${put} = ${result}`;
+  const label = inRounds(line.label, reader);
+  if (line.rounding === undefined) return `${label} = ${put} = ${result}`;
   const exact = formatDecimal(inUnit(line.exact, line.result.unit, reader.unit), 2);
-  return `${line.label} = ${put} = ${exact}, ${wordRounding(line.rounding)}: ${result}`;
+  return `${label} = ${put} = ${exact}, ${wordRounding(line.rounding)}: ${result}`;
 }
 
 /** '88 cm (width at the waist)'; the name is left out where the figure says it. */
 export function namedQuantity(q: Quantity, reader: Reader): string {
   const number = formatQuantity(q, reader);
-  return number.includes(q.name) ? number : `${number} (${q.name})`;
+  const name = inRounds(q.name, reader);
+  return number.includes(name) ? number : `${number} (${name})`;
+}
+
+/** Names and labels say rows; of what is worked in the round they are rounds, but for short rows. */
+export function inRounds(words: string, { worked }: Pick<Reader, 'worked'>): string {
+  return worked === 'round' ? words.replace(/(?<!short |-side )\brow(s?)\b/g, 'round$1') : words;
 }
 
 /** How an exact value became the one that is used, in words. */

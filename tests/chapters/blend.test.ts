@@ -58,6 +58,10 @@ describe('sizes joined', () => {
     expect(from).toBe(way === 'flat' ? needle.count : needle.count / 2);
     expect(knitEdges(from, events, rows).count).toBe(count(shoulders, 'cross back'));
     expectSound(plan, [shoulders, bust, hip]);
+    for (const { workings } of plan.steps)
+      expect(workings.filter(({ label }) => /^stitches to (?:gain|lose)$/.test(label)).length).toBeLessThan(
+        2,
+      );
     expectSound(planOf('blend', { ...sample(shoulders, bust, hip, pattern), unit: 'in' }), [
       shoulders,
       bust,

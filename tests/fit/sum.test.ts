@@ -164,7 +164,7 @@ describe('a sum is asked', () => {
   it('about a finished measurement too, which is knitted neither flat nor round', () => {
     const plan = planWith([], 'cm');
     const range = { low: cm(39), expected: cm(40), high: cm(41) };
-    const finished = { name: 'bust', pattern: null, range, hangsOn: null, workings: [GOOD] };
+    const finished = { name: 'bust', pattern: null, range, hangsOn: null, worked: null, workings: [GOOD] };
     const [sum] = sumsOf({ ...plan, finished: [finished] });
     expect([sum?.line, sum?.worked]).toEqual([GOOD, null]);
   });
