@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type CapAsk, shapeCap } from '../../src/fit/cap-shape.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
 import { gaugeOf } from './plain-pattern.ts';
+import { told } from './told.ts';
 
 function capFor(upperArm: number, edge: number, more: Partial<CapAsk> = {}) {
   return shapeCap({
@@ -138,5 +139,27 @@ describe('a cap', () => {
     // More than a row off, which is 10 / 12 cm, and less than the three rows that a pair more adds at either edge.
     expect(Math.abs(made.nearest - made.wanted)).toBeGreaterThan(10 / 12);
     expect(Math.abs(made.nearest - made.wanted)).toBeLessThan(30 / 12);
+  });
+
+  it('shows every figure that it has, in its unit', () => {
+    const made = capFor(74, 23.85);
+    if (made.kind !== 'cap') throw new Error(made.kind);
+    const lines = told(made.workings);
+    // 74 − 18 are 56, half of it 28, less the 6 bound off; the edge wanted is 2 × 23.85.
+    expect(lines.slice(0, 3)).toEqual([
+      'edge wanted: a + b + c = 47.7 cm',
+      'usual stitches of the top: a / 4 = 18 stitches',
+      'stitches to lose at each edge above the bind-off: (a - b) / 2 - c = 22 stitches',
+    ]);
+    expect(lines).toContain('stitches lost fast, slow and fast: a * (b + c) + d = 22 stitches');
+    expect(lines).toContain(`rows of the cap: a + 2 * (b + c) + d = ${made.rows} rows`);
+    expect(lines).toContain('width of the top: a / b = 8.181818 cm');
+    expect(lines).toContain(`height of the cap: a / b = ${Math.round((made.rows / 3) * 1e6) / 1e6} cm`);
+    expect(lines.at(-1)).toBe(
+      'shoulder seam from the middle of the top, towards the back: (a - b) / 2 = 0 cm',
+    );
+    expect(lines.filter((line) => /^(?:edge of the cap|cap less armhole): .* cm$/.test(line))).toHaveLength(
+      2,
+    );
   });
 });
