@@ -40,6 +40,16 @@ describe('a text that is wrapped', () => {
     );
   });
 
+  it('keeps a figure and its unit on one line, where there is room for both', () => {
+    const room = textWidth('bind off 18 sts', 13) + 1;
+    expect(wrapText('bind off the 18 sts in the middle', room, 13)).toEqual([
+      'bind off the',
+      '18 sts in the',
+      'middle',
+    ]);
+    expect(wrapText('18 sts', textWidth('sts', 13) + 1, 13)).toEqual(['18', 'sts']);
+  });
+
   it('is shortened with an ellipsis where it may have one line only', () => {
     expect(shortened('a sweater for the long winter', 60, 13)).toMatch(/^a sweat.*…$/);
     expect(textWidth(shortened('a sweater for the long winter', 60, 13), 13)).toBeLessThanOrEqual(60);

@@ -67,12 +67,19 @@ export function shortened(text: string, width: number, size: number, weight: Wei
   return `${kept.join('').trimEnd()}…`;
 }
 
-/** Lines of at most `width`, broken at spaces; a single word that is wider is broken between letters. */
+/** A space, but not that between a figure and its unit. */
+const BREAKS = /(?<!\d) | (?!(?:sts?|stitch(?:es)?|rows?|rounds?|times|cm|in|m|g)\b)/;
+
+/**
+ * Lines of at most `width`, broken at spaces, between a figure and its unit only where both are wider together; a single word
+ * that is wider is broken between letters.
+ */
 export function wrapText(text: string, width: number, size: number, weight: Weight = 'regular'): string[] {
   const lines: string[] = [];
   const blank = textWidth(' ', size, weight);
   let [line, long] = ['', 0];
-  for (const word of text.split(' ').flatMap((w) => broken(w, width, size, weight))) {
+  const words = text.split(BREAKS).flatMap((w) => (textWidth(w, size, weight) > width ? w.split(' ') : [w]));
+  for (const word of words.flatMap((w) => broken(w, width, size, weight))) {
     const wide = textWidth(word, size, weight);
     if (line !== '' && long + blank + wide > width) {
       lines.push(line);
