@@ -44,7 +44,9 @@ export function walkCampaign(
         { cause: error },
       );
     }
-    before = [walk.session, ...before].slice(0, EARLIER);
+    // Without the interviews that it may take answers from itself, or all would be kept for ever.
+    const { earlier: _, ...kept } = walk.session;
+    before = [kept, ...before].slice(0, EARLIER);
     for (const [what, times] of walk.met) met.set(what, (met.get(what) ?? 0) + times);
   }
   return met;
