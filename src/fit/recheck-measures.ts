@@ -34,10 +34,11 @@ export interface Placed {
   readonly knitted: boolean;
 }
 
+/** Rows that are knitted beyond the last level belong to it: it ends where they end. */
 export function placed(piece: Piece, now: number): readonly Placed[] {
-  return piece.levels.map((planned) => ({
+  return piece.levels.map((planned, i) => ({
     planned,
-    row: planned.row,
+    row: i === piece.levels.length - 1 ? Math.max(planned.row, now) : planned.row,
     stitches: planned.stitches,
     knitted: planned.row <= now,
   }));

@@ -30,9 +30,11 @@ function stepsOf(outcome: Recheck, ask: RecheckAsk, at: ShapedAt): Step[] {
       ];
     case 'decide': {
       const { cost, levels } = outcome.goOn;
+      const done = outcome.goOn.rest.sections.length === 0;
+      const stays = done ? 'do: what is off' : 'do: what stays off';
       return [
-        found(cost.length === 0 ? 'do: too few rows are left' : 'do: what stays off', ask, cost, levels),
-        onward('where: going on', ask, at, outcome.goOn),
+        found(cost.length === 0 ? 'do: too few rows are left' : stays, ask, cost, levels),
+        onward(done ? 'where: leaving it' : 'where: going on', ask, at, outcome.goOn),
         ripping(outcome.ripBack, ask, at),
       ];
     }
@@ -95,14 +97,11 @@ interface Course {
 
 /** Knitting on from a row; `first` is what is done before it. */
 function onward(
-  where: 'where: the rest' | 'where: going on' | 'where: ripping back',
+  where: 'where: the rest' | 'where: going on' | 'where: leaving it' | 'where: ripping back',
   ask: RecheckAsk,
   at: ShapedAt,
   { rest, levels, measures }: Course,
-  first: { readonly instead: readonly Instruction[]; readonly workings: readonly WorkingLine[] } = {
-    instead: [],
-    workings: [],
-  },
+  first: Pick<Step, 'instead' | 'notes' | 'workings'> = { instead: [], notes: [], workings: [] },
 ): Step {
   const sections = rest.sections.map((section) => sectionOf(section, ask, at));
   const shown = measures.filter((m) => !m.knitted || !m.within);
@@ -116,6 +115,7 @@ function onward(
       compared(shown.length === 0 ? measures : shown),
     ],
     notes: [
+      ...first.notes,
       ...sections.flatMap((s) => s.notes),
       ...(sections.some((s) => s.instead.length > 0) ? [phrase(counted)] : []),
     ],
@@ -174,6 +174,7 @@ function ripping(back: RipBack, ask: RecheckAsk, at: ShapedAt): Step {
   );
   return onward('where: ripping back', ask, at, back, {
     instead: [say(phrase(how, gaps)), { do: 'begin with', stitches: back.from.stitches }],
+    notes: back.to === 'within a shaped section' ? [phrase('note: count after ripping back')] : [],
     workings: [rows, begin],
   });
 }

@@ -4,7 +4,7 @@
  * Pieces end where their even shaping ends (underarm of a sleeve or body): caps and armholes have their own rules.
  */
 import type { Gauge } from './gauge.ts';
-import { type Piece, widthAt } from './outline.ts';
+import { type Level, type Piece, widthAt } from './outline.ts';
 import { type Ahead, type Anew, ahead, type Shaped, scaled } from './recheck-ahead.ts';
 import { type Measure, measuresOf, measureWorkings, type Placed, placed } from './recheck-measures.ts';
 import { type Rows, rows, type Stitches, stitches } from './units.ts';
@@ -60,13 +60,16 @@ export interface GoOn {
 
 export interface RipBack {
   readonly rows: Rows;
-  /** Where the needle stands after it: at a level, within a section that has no shaping, or before a new cast-on. */
-  readonly to: LevelName | 'within a straight section' | 'the start, with another count';
+  /** Where the needle stands after it: at a level, within a section, or before a new cast-on. */
+  readonly to: LevelName | WithinSection | 'the start, with another count';
   readonly from: { readonly row: Rows; readonly stitches: Stitches };
   readonly rest: Ahead;
   readonly levels: readonly Placed[];
   readonly measures: readonly Measure[];
 }
+
+/** In a shaped section the count there is reckoned from even spacing. */
+export type WithinSection = 'within a straight section' | 'within a shaped section';
 
 export type Recheck = OnTrack | MendAhead | Decide;
 
@@ -140,15 +143,14 @@ function countFits({ piece, now, shaped }: RecheckAsk): boolean {
 
 /** Back to the nearest row from which all that lies ahead comes right: at the latest to the start. */
 function ripBack(ask: RecheckAsk, changed: Anew) {
-  const kept = ask.piece.levels.filter((l) => l.row <= ask.now.row);
-  const tries = [
-    ...straightRows(ask).map((row) =>
-      ripTo(ask, changed, 'within a straight section', row, ask.now.stitches),
-    ),
-    ...kept.toReversed().map((l) => ripTo(ask, changed, l.name, l.row, l.stitches)),
-  ];
+  const kept = ask.piece.levels.filter((l) => l.row < ask.now.row);
   const ripped =
-    tries.find((t) => t.rest.possible && t.measures.every((m) => m.within)) ?? startAgain(ask, changed);
+    withinSection(ask, changed) ??
+    kept
+      .toReversed()
+      .map((l) => ripTo(ask, changed, l.name, l.row, l.stitches))
+      .find(comesRight) ??
+    startAgain(ask, changed);
   const line = workOut(
     'rows to rip back',
     'a - b',
@@ -161,15 +163,44 @@ function ripBack(ask: RecheckAsk, changed: Anew) {
   return { ripped, line };
 }
 
-/** The row at which the next level's length was reached, where nothing has been shaped since. */
-function straightRows({ piece, now, planned, real }: RecheckAsk): readonly number[] {
-  const last = piece.levels.findLast((l) => l.row <= now.row);
-  const next = piece.levels.find((l) => l.row > now.row);
-  if (last === undefined || next === undefined) return [];
-  if (last.stitches !== now.stitches) return [];
+function comesRight({ rest, measures }: RipBack): boolean {
+  return rest.possible && measures.every((m) => m.within);
+}
+
+/** The nearest row of the last section that was begun, and none later than where its length is reached. */
+function withinSection(ask: RecheckAsk, changed: Anew): RipBack | undefined {
+  const { piece, now, planned, real } = ask;
+  const i = piece.levels.findLastIndex((l, place) => l.row < now.row && place < piece.levels.length - 1);
+  const [from, to] = [piece.levels[i], piece.levels[i + 1]];
+  if (from === undefined || to === undefined) return undefined;
+  const countAt = countsIn(from, to, ask);
+  if (countAt === undefined) return undefined;
+  const name = from.stitches === to.stitches ? 'within a straight section' : 'within a shaped section';
   const step = piece.worked === 'flat' ? 2 : 1;
-  const reached = step * Math.round((next.row * real.rows.perCm) / planned.rows.perCm / step);
-  return reached > last.row && reached < now.row ? [reached] : [];
+  const reached = Math.round((to.row * real.rows.perCm) / planned.rows.perCm / step);
+  const last = Math.min(reached, Math.ceil(now.row / step) - 1);
+  for (let row = step * last; row > from.row; row -= step) {
+    const tried = ripTo(ask, changed, name, row, countAt(row));
+    if (comesRight(tried)) return tried;
+    // What is knitted below does not change with the row.
+    if (tried.measures.some((m) => m.knitted && !m.within)) return undefined;
+  }
+  return undefined;
+}
+
+/** The count after each row of a section, reckoned from even spacing; undefined where the needle's is another. */
+function countsIn(
+  from: Level,
+  to: Level,
+  { now, shaped }: RecheckAsk,
+): ((row: number) => number) | undefined {
+  const times = Math.abs(to.stitches - from.stitches) / shaped.perRow;
+  const sign = Math.sign(to.stitches - from.stitches);
+  const done = (row: number) =>
+    Math.floor((times * Math.min(row - from.row, to.row - from.row)) / (to.row - from.row) + 1e-9);
+  const off = now.stitches - (from.stitches + sign * shaped.perRow * done(now.row));
+  if (off % shaped.perRow !== 0 || Math.abs(off) > (times === 0 ? 0 : shaped.perRow)) return undefined;
+  return (row) => now.stitches - sign * shaped.perRow * (done(now.row) - done(row));
 }
 
 function startAgain(ask: RecheckAsk, changed: Anew): RipBack {

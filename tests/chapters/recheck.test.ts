@@ -49,6 +49,44 @@ describe('a recheck in mid-project', () => {
     expectSound(plan);
   });
 
+  describe('of a body that is too long already', () => {
+    const BODY = {
+      ...SLEEVE,
+      recheck_piece: 'body from the hem, in the round',
+      recheck_from: '220',
+      recheck_to: '220',
+      recheck_stitches: '220',
+    };
+    const ripped = (typed: Parameters<typeof planOf>[1]) => {
+      const plan = planOf('recheck', { ...BODY, ...typed });
+      expectSound(plan);
+      return textOf(plan);
+    };
+
+    it('rips back to the round in which the length was reached, not to the start', () => {
+      // 40 cm at 2.8 rounds to the centimetre are 112.
+      const text = ripped({ recheck_rows: '120', recheck_counted_rows: '28 rows over 10 cm' });
+      expect(text).toContain('length to the end, knitted already: 42.9 cm');
+      expect(text).toContain('One way: leave it as it is');
+      expect(text).toContain('Rip back 8 rounds, to round 112. Begin with 220 stitches.');
+    });
+
+    it('counts the rounds that were knitted beyond the planned end', () => {
+      const text = ripped({ recheck_rows: '130' });
+      expect(text).toContain('length to the end, knitted already: 43.3 cm');
+      expect(text).toContain('Rip back 10 rounds, to round 120.');
+    });
+
+    it('leaves room for the shaping that comes out with the rounds, and says that it takes it as even', () => {
+      const shaped = { recheck_from: '180', recheck_rows: '120', recheck_counted_rows: '28 rows over 10 cm' };
+      const text = ripped(shaped);
+      // Ten increases over 120 rounds: the tenth lies in round 120. It is worked again in round 112.
+      expect(text).toContain('Rip back 9 rounds, to round 111. Begin with 216 stitches.');
+      expect(text).toContain('Rounds that shape, with the count after each: 1 (220).');
+      expect(text).toContain('Have you another count there? Then check again from there with your own.');
+    });
+  });
+
   it('asks for another count where that of the knitting would leave next to nothing to shape', () => {
     const body = { ...SLEEVE, recheck_piece: 'body from the hem, in the round', recheck_to: '38' };
     const cannot = cannotOf('recheck', { ...body, recheck_counted: ['1 stitch over 4 in', 'yes'] });
