@@ -61,3 +61,41 @@ const ASKED: Readonly<Record<string, string>> = {
   'upper arm': 'p_upper_arm',
   wrist: 'p_wrist',
 };
+
+/** What stands at a step as the pattern's own, from its counts and lengths. */
+export function patternAsPrinted({ plan, answers, printed, findings }: Knitting): void {
+  const { stitchesPerCm: perCm, rowsPerCm, lengths } = printed;
+  // Where she does not know it, the body is taken as straight, and the plan says so.
+  const known = lengths !== null || answers.p_hem_stitches?.given === 'value';
+  const hem = known ? printed.hem : printed.bust;
+  for (const step of plan.steps) {
+    const { pattern } = step;
+    if (pattern === null) continue;
+    findings.at(`the pattern at ${step.where.say}`);
+    const sleeve = step.piece === 'sleeve';
+    const made = sleeve ? printed.sleeves : printed.body;
+    const ends = sleeve ? [printed.wrist, printed.upperArm] : [hem, printed.bust];
+    const [from, to] = made.up ? ends : [...ends].reverse();
+    const own: Readonly<Record<string, Readonly<Record<string, number | undefined>>>> = {
+      'pattern: cast on': { count: sleeve ? printed.wrist : hem },
+      'pattern: from a count to a count': { from, to },
+      'pattern: straight on a count': { count: from === to ? from : undefined },
+      'pattern: upper arm': { count: printed.upperArm },
+      'pattern: armhole': {
+        depth: lengths?.armhole,
+        rows: pattern.with.depth === undefined ? undefined : evenly(figure(pattern, 'depth') * rowsPerCm),
+      },
+      'pattern: front neck': { width: printed.neck / perCm },
+    };
+    for (const [name, value] of Object.entries(own[pattern.say] ?? {})) {
+      if (value === undefined) continue;
+      findings.meet(`figure held: ${pattern.say}`);
+      findings.near(figure(pattern, name), value, `${pattern.say}: ${name}`);
+    }
+  }
+}
+
+/** The nearest even number of rows, and of two the larger. */
+function evenly(exact: number): number {
+  return 2 * Math.floor(exact / 2 + 0.5 + 1e-9);
+}

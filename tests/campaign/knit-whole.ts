@@ -2,7 +2,7 @@
 import type { Plan, Step } from '../../src/fit/plan.ts';
 import type { Answers } from '../../src/flow/answer.ts';
 import { Bench, type Place, rowsOf } from './bench.ts';
-import { finishedBesidePattern, sizeAsPrinted } from './beside-pattern.ts';
+import { finishedBesidePattern, patternAsPrinted, sizeAsPrinted } from './beside-pattern.ts';
 import { drawnAsTold } from './drawn.ts';
 import type { Findings } from './findings.ts';
 import { follow } from './follow.ts';
@@ -33,6 +33,7 @@ export function knitWhole(plan: Plan, answers: Answers, printed: Printed, findin
   figuresAsKnitted(knitting);
   sizeAsPrinted(knitting);
   finishedBesidePattern(knitting);
+  patternAsPrinted(knitting);
 }
 
 function placeOf({ piece, worked, where, instead, notes }: Step): Place | null {

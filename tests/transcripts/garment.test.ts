@@ -75,11 +75,34 @@ const SLEEVES_AND_BODY: readonly Conversation[] = [
       ['body_length', '40 cm'],
       ['p_bust', '220'],
       ['p_hem', '5,0', '5 cm'],
+      ['p_hem_stitches', '220'],
       ['review', 'yes'],
     ],
     ends: 'plan',
     // 40 cm are 120 rounds, 15 of them the edging; the pattern's 36 cm are 108.
     says: ['Work 105 rounds plain', '12 rounds more than', 'body, lower edge to underarm: 40 cm'],
+  },
+  {
+    situation: 'makes a body longer that is wider at the hem: 240 become 220 in five rounds of four',
+    flow: 'length',
+    lines: [
+      ['unit', 'cm'],
+      ['body_made', 'bottom up round'],
+      ['gauge', '22 sts, 30 rows/10cm'],
+      ['p_body_length', '36'],
+      ['body_length', '40 cm'],
+      ['p_bust', '220'],
+      ['p_hem', '5 cm'],
+      ['p_hem_stitches', '240 sts'],
+      ['review', 'yes'],
+    ],
+    ends: 'plan',
+    // (240 − 220) / 4 = 5 decrease rounds; an inch, 8 rounds, stays plain: 105 − 8 = 3 × 19 + 2 × 20.
+    says: [
+      'Cast on 240 stitches',
+      'every 19th round 3 times, then every 20th round 2 times',
+      'lower edge: 109.1 cm',
+    ],
   },
   {
     situation:

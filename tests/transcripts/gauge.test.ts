@@ -175,6 +175,7 @@ const CONVERSATIONS: readonly Conversation[] = [
       ['body_length', '15"'],
       ['p_bust', '200'],
       ['p_hem', '1'],
+      ['p_hem_stitches', "I don't know"],
       ['review', 'yes'],
     ],
     ends: 'plan',
