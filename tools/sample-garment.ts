@@ -147,6 +147,7 @@ export function sampleDarts(direction: Direction): ShapedPart {
       carriers: 'every row',
       worked: 'round',
       direction,
+      sides: null,
       edge: 0,
       widen: over,
       narrow: over,

@@ -1,4 +1,6 @@
 /** The bust chapter: which shaping suits, and the shaping that was chosen, in the order of knitting. */
+
+import type { BodyShaping } from '../fit/body-shaping.ts';
 import type { BustShaping } from '../fit/bust-advice.ts';
 import { advicePart, dartPart } from '../fit/bust-steps.ts';
 import { rowAt } from '../fit/heights.ts';
@@ -12,6 +14,7 @@ import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import type { Altered } from './alterations.ts';
 import { type BustFigures, bustFigures, moreForTheFront } from './bust-figures.ts';
+import { besideDarts, frontOf } from './bust-sides.ts';
 import { SEAM_STITCHES } from './figures.ts';
 import { type Ledger, ledger, takeChoice, takeLength, waitFor } from './ledger.ts';
 import { outcomeOf } from './make-plan.ts';
@@ -71,8 +74,8 @@ export function addedBy(darts: BustShapings['darts']): number {
   return darts?.kind === 'darts' ? darts.added : 0;
 }
 
-/** Undefined where figures are missing; they are entered as waiting. */
-export function bustShapings(book: Ledger): BustShapings | undefined {
+/** `body`: the one in which all of it lies, where it is told. Undefined where figures are missing. */
+export function bustShapings(book: Ledger, body: BodyShaping | null = null): BustShapings | undefined {
   const known = bustFigures(book);
   const chosen = CHOICES[takeChoice(book, 'bust_shaping') ?? ''];
   if (known === undefined || chosen === undefined) return undefined;
@@ -83,7 +86,7 @@ export function bustShapings(book: Ledger): BustShapings | undefined {
   const span = takeLength(book, 'bust_span');
   if (below === undefined || span === undefined) return undefined;
   const place = { below: rowAt('bust point', below, known.gauge), span };
-  const darts = chosen === 'short rows' ? null : verticalDarts(book, known, place, chosen);
+  const darts = chosen === 'short rows' ? null : verticalDarts(book, known, place, { chosen, body });
   if (darts === undefined) return undefined;
   const low = { ...place, below: belowUnderarm(known, place.below) };
   const on: DartOn = (all, begins, added) => shortRows(known, { needle: all, begins }, low, added);
@@ -139,7 +142,7 @@ function verticalDarts(
   book: Ledger,
   known: BustFigures,
   { below, span }: BustPlace,
-  chosen: Chosen,
+  { chosen, body }: { readonly chosen: Chosen; readonly body: BodyShaping | null },
 ): FrontDarts | Impossible | undefined {
   const { made, gauge } = known;
   const width = moreWidth(book, known);
@@ -148,10 +151,13 @@ function verticalDarts(
   if (width === undefined || above === undefined) return undefined;
   const toWaist = above === null ? null : rowAt('waist, from the bust point', above, gauge);
   const [widen, narrow] = made.direction === 'up' ? [toWaist, below] : [below, toWaist];
+  const beside = body && besideDarts(body, made, { below, toWaist, withShortRows: DARTED.has(chosen) });
+  if (beside === undefined) return NO_ROOM;
   const ask: FrontDartsAsk = {
     extra: { from: 'width', width },
     gauge: ratesOf(gauge),
-    front: frontOf(made, known.needle).front,
+    front: beside?.front ?? frontOf(made, known.needle).front,
+    sides: beside?.sides ?? null,
     bustSpan: span,
     perRow: 4,
     carriers: made.worked === 'flat' ? 'odd rows' : 'every row',
@@ -163,6 +169,13 @@ function verticalDarts(
   };
   return frontDarts(ask, gauge);
 }
+
+const NO_ROOM: Impossible = {
+  kind: 'cannot',
+  because: [phrase('cannot: darts in rows that shape')],
+  instead: [phrase('instead: one of two shapings')],
+  workings: [],
+};
 
 /** Where it was not asked, what the full bust has beyond the upper bust and what patterns allow. */
 function moreWidth(book: Ledger, { bust, upperBust }: BustFigures): Cm | undefined {
@@ -207,16 +220,4 @@ function shortRows(
     bustSpan: span,
   } as const;
   return dartPart(ask, gauge, below, [...workings, all]);
-}
-
-/** In the round the front is half of all; an odd stitch goes to the back. */
-function frontOf(made: BustFigures['made'], needle: Stitches) {
-  if (made.worked === 'flat') return { front: needle, workings: [] };
-  const half = workOut(
-    'stitches of the front',
-    'a / 2',
-    { a: quantity('stitches all round', needle, 'stitches') },
-    { unit: 'stitches', rounding: { to: 'whole down' } },
-  );
-  return { front: stitches(half.result.value), workings: [half] };
 }

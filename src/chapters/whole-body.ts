@@ -3,7 +3,7 @@ import { layInBody, type ToLay } from '../fit/body-lay.ts';
 import type { BodyShaping } from '../fit/body-shaping.ts';
 import { bodyFinished, bodySteps } from '../fit/body-steps.ts';
 import { type Part, phrase, type Step } from '../fit/plan.ts';
-import { pieceChange, step } from '../fit/steps.ts';
+import { pieceChange } from '../fit/steps.ts';
 import { rows } from '../fit/units.ts';
 import { bodyShaped, type CannotAlter, type ShapedBody } from './alterations.ts';
 import { addedBy, type BustShapings, bustAltered, bustShapings, stepsOf } from './bust.ts';
@@ -33,11 +33,11 @@ function drawnBody(book: Ledger, wishes: ReadonlySet<string>): ShapedBody | Cann
 }
 
 function wholeBody(book: Ledger, wishes: ReadonlySet<string>, { shaped, waist }: ShapedBody): Part[] {
-  const bust = wishes.has('bust') ? bustShapings(book) : undefined;
+  const bust = wishes.has('bust') ? bustShapings(book, shaped) : undefined;
   const hem = wishes.has('hem') ? hemToLay(book, shaped) : [];
   const dart = dartToLay(bust, shaped);
   const { ask } = shaped;
-  const first = [...(bust?.advice.steps ?? []), ...dartSteps(bust, shaped)];
+  const first = [...(bust?.advice.steps ?? []), ...dartSteps(bust)];
   const told = (piece: 'body' | 'back' | 'front', lain: readonly ToLay[], alike: boolean): Step[] =>
     bodySteps({ body: shaped, waist, piece, alike }, layInBody(shaped, lain));
   const apart = hem.length + dart.length > 0;
@@ -69,22 +69,13 @@ function dartToLay(bust: BustShapings | undefined, shaped: BodyShaping): ToLay[]
   const { below, on } = bust.dart;
   const { ask, inAll } = shaped;
   const after = ask.direction === 'up' ? inAll.result.value - below : below;
-  const added = shapes(shaped) ? 0 : addedBy(bust.darts);
+  const added = addedBy(bust.darts);
   return [{ after: rows(Math.max(0, after)), on: (needle) => on(needle, 'before the back', added) }];
 }
 
-/** Whether the sides of the body are shaped; darts that run up and down then find no rows of their own. */
-function shapes({ sections }: BodyShaping): boolean {
-  return sections.some(({ from, to }) => from !== to);
-}
-
-/** Darts that run up and down: told before the body in whose rows they lie, unless the sides are shaped there. */
-function dartSteps(bust: BustShapings | undefined, shaped: BodyShaping): Step[] {
+/** Darts that run up and down: told before the body in whose rows they lie. */
+function dartSteps(bust: BustShapings | undefined): Step[] {
   if (bust === undefined || bust.darts === null) return [];
-  if (bust.darts.kind === 'darts' && shapes(shaped)) {
-    const notes = [phrase('cannot: darts in rows that shape'), phrase('instead: one of two shapings')];
-    return [step('front', phrase('where: what cannot be'), { notes })];
-  }
   const steps = [...stepsOf(bust.darts, 'before'), ...stepsOf(bust.darts, 'after')];
   if (bust.darts.kind === 'cannot') return steps;
   return steps.map((one) => ({ ...one, notes: [phrase('note: darts within the body'), ...one.notes] }));

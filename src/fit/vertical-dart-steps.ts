@@ -13,6 +13,7 @@ import {
   type VerticalDarts,
   verticalDarts,
 } from './vertical-dart.ts';
+import { besideSides, type ShapedSides } from './vertical-dart-sides.ts';
 import type { Impossible } from './ways.ts';
 import type { Direction, Worked } from './words.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
@@ -31,6 +32,8 @@ export interface FrontDartsAsk extends Omit<VerticalDartAsk, 'widenOver' | 'narr
   readonly direction: Direction;
   /** Edge stitches of a flat front, which its seams swallow. */
   readonly edge: number;
+  /** Null where the sides of the body go straight beside the darts. */
+  readonly sides: ShapedSides | null;
   /** Rows of each section in the order of knitting; null where the front begins, or goes on, as wide as it is. */
   readonly widen: WorkingLine | null;
   readonly narrow: WorkingLine | null;
@@ -55,25 +58,36 @@ export function frontDarts(ask: FrontDartsAsk, gauge: Gauge): FrontDarts | Impos
     },
     { unit: 'stitches' },
   );
+  const beside = besideSides(found.added, ask, wide);
   const markers = say(phrase('do: hang dart markers', { fromSide: sides.result }));
-  const lines = [...common, sides, wide];
+  const lines = [...common, sides, wide, ...beside.workings];
   const before =
     ask.widen === null
       ? [begunWide(found, ask, wide, lines)]
       : [
           {
-            ...widened(found, ask, ask.widen, [markers], wide, lines, gauge),
+            ...widened(
+              found,
+              ask,
+              { section: ask.widen, first: [markers], lines, notes: [...beside.start, beside.counts] },
+              wide,
+              gauge,
+            ),
             shaped: dartsShape(found.widen, ask, sides.result.value),
           },
         ];
   // Each shaping row sets one stitch between the side and its dart line.
   const widest = sides.result.value + (ask.widen === null ? 0 : found.widen.shaping.length);
+  const later =
+    ask.widen === null
+      ? { first: [markers], notes: [...beside.start, beside.counts] }
+      : { first: [], notes: [beside.counts] };
   const after =
     found.narrow === null || ask.narrow === null
       ? []
       : [
           {
-            ...narrowed(found.narrow, ask, ask.narrow, ask.widen === null ? [markers] : [], gauge, lines),
+            ...narrowed(found, ask, { section: ask.narrow, ...later, lines }, gauge),
             shaped: dartsShape(found.narrow, ask, widest),
           },
         ];
@@ -119,64 +133,77 @@ function begunWide(
   wide: WorkingLine,
   lines: readonly WorkingLine[],
 ): Step {
+  const added = quantity('stitches added', found.added, 'stitches');
+  const begun = quantity('stitches of the front where it begins', ask.sides?.first ?? ask.front, 'stitches');
+  const front =
+    ask.sides === null
+      ? wide
+      : workOut('stitches to begin the front with', 'a + b', { a: begun, b: added }, { unit: 'stitches' });
   return step('front', phrase('where: more stitches for the front'), {
     worked: ask.worked,
-    instead: [
-      say(
-        phrase('do: cast on more for the front', {
-          added: quantity('stitches added', found.added, 'stitches'),
-          front: wide.result,
-        }),
-      ),
-    ],
+    instead: [say(phrase('do: cast on more for the front', { added, front: front.result }))],
     check: phrase('check: front is wider', { width: quantity('width added', found.width, 'cm') }),
-    notes: [phrase('note: back stays as it is')],
-    workings: lines,
+    notes: backNote(ask),
+    workings: [...lines, front],
   });
+}
+
+/** Shaped sides change the back too. */
+function backNote({ sides }: FrontDartsAsk): Phrase[] {
+  return sides === null ? [phrase('note: back stays as it is')] : [];
+}
+
+/** What a section of the darts is told with. */
+interface Told {
+  readonly section: WorkingLine;
+  readonly first: readonly Instruction[];
+  readonly lines: readonly WorkingLine[];
+  readonly notes: readonly Phrase[];
 }
 
 function widened(
   found: VerticalDarts,
   ask: FrontDartsAsk,
-  section: WorkingLine,
-  first: readonly Instruction[],
+  { section, first, lines, notes }: Told,
   wide: WorkingLine,
-  lines: readonly WorkingLine[],
   gauge: Gauge,
 ): Step {
   const height = heightLine('length of this section', section.result.value, gauge);
   const made = shaping(found.widen, AT, gauge, 0);
+  const added = quantity('stitches added', found.added, 'stitches');
+  const kept =
+    ask.sides === null
+      ? phrase('note: front keeps its stitches', { front: wide.result })
+      : phrase('note: front keeps the stitches of the darts', { added });
   return step('front', phrase('where: widen to the bust'), {
     worked: ask.worked,
     instead: [...first, say(widenOver(section, height, ask)), ...made.instead],
     check: phrase('check: front is wider', { width: quantity('width added', found.width, 'cm') }),
-    notes: [
-      phrase('note: counts of the front alone'),
-      phrase('note: back stays as it is'),
-      ...(found.narrow === null ? [phrase('note: front keeps its stitches', { front: wide.result })] : []),
-    ],
+    notes: [...notes, ...backNote(ask), ...(found.narrow === null ? [kept] : [])],
     workings: [...(ask.narrow === null ? [] : [ask.narrow]), section, height, ...lines, ...made.workings],
   });
 }
 
 function narrowed(
-  narrow: Spaced,
+  { narrow, added }: VerticalDarts,
   ask: FrontDartsAsk,
-  section: WorkingLine,
-  first: readonly Instruction[],
+  { section, first, lines, notes }: Told,
   gauge: Gauge,
-  lines: readonly WorkingLine[],
-): Step {
+): Omit<Step, 'shaped'> {
   const height = heightLine('length of this section', section.result.value, gauge);
-  const made = shaping(narrow, AT, gauge, 0);
-  const front = quantity('stitches of the front', ask.front, 'stitches');
+  const made = narrow === null ? { instead: [], workings: [] } : shaping(narrow, AT, gauge, 0);
+  const back =
+    ask.sides === null
+      ? phrase('note: front is back to the pattern', {
+          front: quantity('stitches of the front', ask.front, 'stitches'),
+        })
+      : phrase('note: stitches of the darts are gone', {
+          added: quantity('stitches added', added, 'stitches'),
+        });
   return step('front', phrase('where: narrow from the bust'), {
     worked: ask.worked,
     instead: [...first, say(narrowOver(section, height, ask)), ...made.instead],
-    notes: [
-      phrase('note: counts of the front alone'),
-      phrase('note: front is back to the pattern', { front }),
-    ],
+    notes: [...notes, back],
     workings: [section, height, ...lines, ...made.workings],
   });
 }

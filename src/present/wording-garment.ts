@@ -23,7 +23,7 @@ export const GARMENT_WORDING: Readonly<Record<(typeof GARMENT_PHRASES)[number], 
   'cannot: short rows in the edging': 'They would begin in the edging, or beyond the end of the body.',
   'cannot: rows all shape': 'The [rows] beside them are too few for the shaping that lies there.',
   'cannot: darts in rows that shape':
-    'Darts that run up and down would lie in [rows] where the sides are shaped too. The counts of both would not agree.',
+    'Darts that run up and down would begin in the edging, or where the sides cannot be shaped as planned.',
   'cannot: slope takes the neck': 'The slope of the shoulders, {drop}, takes up the whole depth of the neck.',
   'cannot: a yoke has no shoulders': 'A raglan or a round yoke has no shoulders to slope.',
   'cannot: front neck from the neck down':
@@ -38,7 +38,7 @@ export const GARMENT_WORDING: Readonly<Record<(typeof GARMENT_PHRASES)[number], 
   'instead: another place for the short rows':
     'Change one figure: the height of the bust, the waist, or the length of the body.',
   'instead: one of two shapings':
-    'Take short rows for the bust, which lie beside the waist shaping. Or leave the sides straight: the darts draw the front in by themselves.',
+    'Take short rows for the bust. Or measure again from the waist up to the bust point: the darts lie between the two.',
   'instead: deeper neck or gentler slope': 'Make the neck deeper, or the slope of the shoulders gentler.',
   'instead: raise the back of the neck': 'Raise the back of the neck by short rows instead.',
   'instead: lower the neck by short rows':

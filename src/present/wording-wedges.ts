@@ -154,6 +154,15 @@ export const WEDGE_WORDING: Readonly<Record<(typeof WEDGE_PHRASES)[number], stri
   'note: counts of the front alone': 'These counts are those of the front alone.',
   'note: front is back to the pattern': 'The front is back at the count of the pattern: {front}.',
   'note: front keeps its stitches': 'The front keeps {front} from here on.',
+  'note: front keeps the stitches of the darts': 'The front keeps the {added} of the darts from here on.',
+  'note: stitches of the darts are gone': 'All {added} of the darts are gone again.',
+  'note: darts begin after': 'The darts begin after {begins} of the body, where the front has {front}.',
+  'note: darts leave out the sides':
+    'These counts are those of the front with its darts. What the sides gain or lose in the same [rows] comes on top.',
+  'note: sides gain beside the darts':
+    'At the fullest point of the bust the front has {all}: {wide} with the darts, and {sides} more from its sides.',
+  'note: sides lose beside the darts':
+    'At the fullest point of the bust the front has {all}: {wide} with the darts, and {sides} fewer from its sides.',
   'check: front is wider': 'at the bust the front is {width} wider than the back.',
   'cannot: no dart needed': 'The front needs no more length than the back.',
   'cannot: no width needed':

@@ -46,7 +46,7 @@ export function namedQuantity(q: Quantity, reader: Reader): string {
 
 /** Names and labels say rows; of what is worked in the round they are rounds, but for short rows. */
 export function inRounds(words: string, { worked }: Pick<Reader, 'worked'>): string {
-  return worked === 'round' ? words.replace(/(?<!short |-side )\brow(s?)\b/g, 'round$1') : words;
+  return worked === 'round' ? words.replace(/(?<!short |-side )\brow(s?)\b(?!-)/g, 'round$1') : words;
 }
 
 /** How an exact value became the one that is used, in words. */

@@ -31,6 +31,10 @@ export class Bench {
 
   /** Rows of a piece up to its underarm, where an armhole is told. */
   readonly marks = new Map<Place, number>();
+  /** Of a body without short rows, its back or its front: the stitches after each row up to the underarm. */
+  readonly counts = new Map<Place, readonly number[]>();
+  /** Least stitches of the front beside its darts: what it has more there the darts have added. */
+  dartFront: number | undefined;
   /** Decreased at each armhole edge in the row that divides the front. */
   atEdges = 0;
   /** Rows of a piece, and its stitches, when a step of this name was done; and by how much each had grown in it. */

@@ -79,8 +79,9 @@ function shape(
   place: Place,
   worked: 'flat' | 'round',
 ): void {
-  const { findings } = knitting;
+  const { bench, findings } = knitting;
   const on = startOf(knitting, place, spaced.from, place === 'darts' ? 'flat' : worked);
+  if (place === 'darts') bench.dartFront = Math.min(bench.dartFront ?? spaced.from, spaced.from, spaced.to);
   findings.runs(spaced);
   findings.workings(spaced.workings);
   // The stitches of darts lie between those of the body: only their rows and counts are knitted here.

@@ -18,11 +18,11 @@ export function aside(knitting: Knitting, place: Place, wedge: TurnedWedge): boo
 }
 
 /** Stitches that darts have added where these short rows lie. */
-export function asideOf({ bench, printed }: Knitting, wedge: TurnedWedge): number {
+export function asideOf({ bench }: Knitting, wedge: TurnedWedge): number {
   const darts = bench.at('darts');
   if (darts === undefined || wedge.purpose !== 'bust dart') return 0;
-  const front = printed.body.worked === 'round' ? Math.floor(printed.bust / 2) : printed.bust;
-  return Math.max(darts.needle.count, ...darts.needle.counts) - front;
+  const least = bench.dartFront ?? darts.needle.count;
+  return Math.max(darts.needle.count, ...darts.needle.counts) - least;
 }
 
 /** Every stitch grows by the rows that are stated where the wedge is deepest and beside it. */

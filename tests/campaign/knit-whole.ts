@@ -3,6 +3,7 @@ import type { Plan, Step } from '../../src/fit/plan.ts';
 import type { Answers } from '../../src/flow/answer.ts';
 import { Bench, type Place, rowsOf } from './bench.ts';
 import { finishedBesidePattern, patternAsPrinted, sizeAsPrinted } from './beside-pattern.ts';
+import { dartsBeside } from './darts-beside.ts';
 import { drawnAsTold } from './drawn.ts';
 import type { Findings } from './findings.ts';
 import { follow } from './follow.ts';
@@ -27,6 +28,8 @@ export function knitWhole(plan: Plan, answers: Answers, printed: Printed, findin
     if (place !== null) findings.knit(() => knitStep(knitting, step, place));
   }
   wholeGarment(knitting);
+  findings.at('darts beside the sides');
+  dartsBeside(knitting);
   joinsMeet(knitting);
   drawnAsTold(knitting);
   yarnAsTold(knitting);
@@ -105,7 +108,12 @@ function knitStep(knitting: Knitting, step: Step, place: Place): void {
     else follow(knitting, instruction, step, place);
   }
   const on = bench.at(place);
-  if (on?.whole === true && !ABOVE_UNDERARM.has(step.where.say)) bench.lengths.set(place, rowsOf(on));
+  if (on?.whole === true && !ABOVE_UNDERARM.has(step.where.say)) {
+    bench.lengths.set(place, rowsOf(on));
+    if (on.below === 0 && on.needle.log.every(({ short }) => !short))
+      bench.counts.set(place, on.needle.counts);
+    else bench.counts.delete(place);
+  }
   if (on !== undefined) bench.ends.push({ place, rows: rowsOf(on), count: on.needle.count });
   if (on !== undefined)
     bench.done.set(`${step.piece}: ${step.where.say}`, {

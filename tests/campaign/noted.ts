@@ -181,11 +181,15 @@ const ofSleeve: Finder = (knitting, step, phrase) => {
   }
 };
 
-const ofDarts: Finder = ({ printed }, step, phrase) => {
+const ofDarts: Finder = ({ plan, printed }, step, phrase) => {
   const [spaced] = step.instead.flatMap((one) => (one.do === 'shape' ? [one.spaced] : []));
   const height = spaced && spaced.rows / printed.rowsPerCm;
   const wider = spaced && Math.abs(spaced.to - spaced.from);
-  const front = printed.body.worked === 'round' ? Math.floor(printed.bust / 2) : printed.bust;
+  const [castOn] = plan.steps.flatMap(({ piece, instead }) =>
+    instead.flatMap((one) => (one.do === 'cast on' && piece !== 'sleeve' ? [one.stitches] : [])),
+  );
+  const begun = castOn ?? printed.bust;
+  const front = printed.body.worked === 'round' ? Math.floor(begun / 2) : begun;
   switch (phrase.say) {
     case 'do: widen up to the bust point':
     case 'do: widen down to the bust point':

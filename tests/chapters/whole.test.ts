@@ -246,19 +246,6 @@ describe('short rows laid into the body', () => {
 });
 
 describe('changes that meet in the same rows', () => {
-  it('darts up and down and a shaped waist: it is said, with what can be done', () => {
-    const plan = planOf('whole', {
-      ...START,
-      wishes: 'waist, bust',
-      ...WAIST,
-      ...BUST,
-      bust: '104 cm',
-      bust_shaping: 'vertical darts',
-    });
-    expect(textOf(plan)).toMatch(/[Tt]he counts of both would not agree[\s\S]*Take short rows for the bust/);
-    expectSound(plan, ['3', '4', '5', '6']);
-  });
-
   it('darts up and down on straight sides: told beside the body', () => {
     const plan = planOf('whole', {
       ...START,

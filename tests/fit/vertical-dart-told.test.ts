@@ -27,6 +27,7 @@ const FRONT: FrontDartsAsk = {
   ...ASK,
   worked: 'round',
   direction: 'up',
+  sides: null,
   edge: 0,
   widen: over('rows to widen over', 20),
   narrow: over('rows to narrow over', 16),

@@ -129,6 +129,7 @@ const MAKERS: Readonly<Record<ShapedPart['shape'], (garment: Garment) => ShapedP
         carriers: gauge.worked === 'flat' ? 'odd rows' : 'every row',
         worked: gauge.worked,
         direction,
+        sides: null,
         edge: gauge.worked === 'flat' ? 2 : 0,
         widen: over,
         narrow: over,
