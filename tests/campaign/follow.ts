@@ -37,9 +37,13 @@ export function follow(
     case 'shape':
       shape(knitting, instruction, place, worked);
       return;
-    case 'bind off':
-      findings.same(instruction.stitches, bench.at(place)?.needle.count, 'bind off');
+    case 'bind off': {
+      const on = bench.at(place);
+      // After a choice that is left to the knitter the count on the needle is not known.
+      if (on !== undefined || bench.sure(place))
+        findings.same(instruction.stitches, on?.needle.count, 'bind off');
       return;
+    }
     case 'short rows': {
       const { wedge } = instruction;
       if (aside(knitting, place, wedge)) return;
