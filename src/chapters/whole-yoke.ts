@@ -10,7 +10,7 @@ import { partOf } from './make-plan.ts';
 import { neckWedgeOn } from './neck-wedges.ts';
 import { hasChoice, resting } from './open-ways.ts';
 import { raglanAltered } from './raglan.ts';
-import { bodyMade, neckNeedle } from './upper-figures.ts';
+import { bodyMade, neckNeedle, oddBody } from './upper-figures.ts';
 import { yokeAltered } from './yoke.ts';
 
 /** `sleeve`: one that was changed; its count at the upper arm is carried into the yoke. */
@@ -37,10 +37,21 @@ function topOf(
 ): Part[] {
   const more = sleeve === undefined ? 0 : sleeve.counts.upperArm - sleeve.ask.pattern.upperArm;
   const altered = construction === 'raglan' ? raglanAltered(book, more) : yokeAltered(book, more);
-  const parts = partOf(altered, 'yoke', phrase('where: the yoke piece'));
+  const told = partOf(altered, 'yoke', phrase('where: the yoke piece'));
+  const parts = construction === 'raglan' && oddBody(book) ? told.map((part) => oddNoted(part, book)) : told;
   return more === 0
     ? parts
     : parts.map((part) => ({ ...part, steps: carried(part.steps, book, construction, more) }));
+}
+
+/** The lines of a raglan count the front like the back: the odd stitch of a body in the round is in neither. */
+function oddNoted(part: Part, book: Ledger): Part {
+  const down = bodyMade(book)?.direction === 'down';
+  const odd = phrase(down ? 'note: odd body below a raglan' : 'note: odd body under a raglan');
+  return {
+    ...part,
+    steps: part.steps.map((one, i) => (i === 0 ? { ...one, notes: [odd, ...one.notes] } : one)),
+  };
 }
 
 /** Says at the first step what the sleeves bring to the count of the yoke. */

@@ -11,6 +11,8 @@ export const GARMENT_PHRASES = [
   'note: neck begins within the armhole',
   'note: told from the underarm up',
   'note: sleeves changed, counted in',
+  'note: odd body under a raglan',
+  'note: odd body below a raglan',
   'note: shoulders follow the neck',
   'cannot: short rows in the edging',
   'cannot: rows all shape',

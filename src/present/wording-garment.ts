@@ -16,6 +16,10 @@ export const GARMENT_WORDING: Readonly<Record<(typeof GARMENT_PHRASES)[number], 
     'The front neck begins {rows} above the first [bind-off], and the armhole shapes up to row {last#}. There both are shaped in the same rows. A shallower neck begins above it.',
   'note: told from the underarm up':
     'This is told from the underarm up. From the neck down, read its rows from the last to the first: increase where it decreases, and cast on where stitches are [bound off].',
+  'note: odd body under a raglan':
+    'The body has an odd number of stitches, and the front is counted here like the back. Work two stitches of the front together, near its middle, in the last round before the yoke.',
+  'note: odd body below a raglan':
+    'The body has an odd number of stitches, and the front is counted here like the back. Take one stitch more at one underarm.',
   'note: sleeves changed, counted in':
     'Your sleeve differs from the pattern by {count} at the upper arm. That is counted in here.',
   'note: shoulders follow the neck':

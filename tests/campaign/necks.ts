@@ -4,6 +4,8 @@ import type { Knitting } from './knitting.ts';
 
 type Edge = 'right' | 'left';
 
+const ODD: readonly string[] = ['note: odd body under a raglan', 'note: odd body below a raglan'];
+
 /** A front that was divided: stitches of its neck, rows from the dividing row to the shoulder, and those of the slope. */
 export interface KnittedNeck {
   readonly stitches: number;
@@ -73,7 +75,7 @@ export function yokeEnds(plan: Plan, up: boolean): { neck: number; underarm: num
 
 /** What the pattern sets aside at each underarm is set aside still, whatever became of the sleeves. */
 export function joinsMeet(knitting: Knitting): void {
-  const { plan, printed, bench, findings } = knitting;
+  const { plan, answers, printed, bench, findings } = knitting;
   const ends = yokeEnds(plan, printed.body.up);
   if (ends === undefined) return;
   findings.at('yoke, body and sleeves');
@@ -89,6 +91,10 @@ export function joinsMeet(knitting: Knitting): void {
     if (body !== undefined) {
       aside(knitting, 'p_back_yoke', printed.back, printed.back, part('back'), 'of the back');
       findings.same(part('back'), part('front'), 'back and front where the yoke begins');
+      // Both underarms take as many stitches: one that is over is spoken of.
+      const odd = stepAt(plan, 'where: raglan lines')?.notes.some(({ say }) => ODD.includes(say)) ?? false;
+      if (answers.p_bust?.given === 'value')
+        findings.same(odd, (body - 2 * part('back')) % 2 === 1, 'a stitch over in front');
     }
     return;
   }

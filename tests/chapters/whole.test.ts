@@ -306,4 +306,21 @@ describe('a raglan of the knitter’s own with other sleeves', () => {
     expect(workingNamed(plan, 'stitches of a sleeve where the yoke begins').result.value).toBe(62 + arm - 74);
     expectSound(plan, ['1', '2', '3']);
   });
+
+  it.each([
+    ['from the hem, in the round', '221', 'in the last round before the yoke'],
+    ['from the neck, in the round', '221', 'Take one stitch more at one underarm'],
+    ['from the hem, in the round', '220', null],
+    ['from the hem, in pieces', '111', null],
+  ])('says where the odd stitch of a body goes: %s on %s stitches', (body_made, p_bust, told) => {
+    const long = { p_body_length: '38 cm', body_length: '40 cm', p_hem: '6 cm', p_hem_stitches: p_bust };
+    const from = body_made.startsWith('from the hem') ? 'cuff' : 'shoulder';
+    const sleeve_made = `from the ${from}, in the round`;
+    const asked: Typed = { ...own, sleeve_made, wishes: 'sleeve, top, back neck, length', ...long };
+    const plan = planOf('whole', { ...asked, body_made, p_bust });
+    const lines = plan.steps.find(({ where }) => where.say === 'where: raglan lines');
+    const odd = lines?.notes.filter(({ say }) => say.startsWith('note: odd body')) ?? [];
+    expect(odd).toHaveLength(told === null ? 0 : 1);
+    if (told !== null) expect(textOf(plan)).toContain(told);
+  });
 });
