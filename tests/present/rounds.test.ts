@@ -10,6 +10,7 @@ const LENGTH: Typed = {
   p_bust: '220',
   p_body_length: '38 cm',
   p_hem: '6 cm',
+  p_hem_stitches: '220',
   body_length: '42 cm',
 };
 const told = (made: string) =>
