@@ -133,7 +133,9 @@ function aboveThePattern({ plan, bench, printed, findings }: Knitting, { instead
   );
   if (begins === undefined || notes.some(({ say }) => say === 'note: armhole may go on beside the neck'))
     return;
-  if (plan.assumed.some(({ question }) => ARMHOLE_FIGURES.has(question))) {
+  // Nor do both sides of an armhole lose as many where the pattern's counts leave an odd stitch to it.
+  const odd = (printed.back - printed.cross) % 2 !== 0;
+  if (odd || plan.assumed.some(({ question }) => ARMHOLE_FIGURES.has(question))) {
     bench.leave('front');
     return;
   }
