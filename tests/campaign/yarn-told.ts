@@ -1,5 +1,6 @@
 /** How much yarn a plan tells to buy, reckoned again from what was knitted and what the knitter answered. */
 import type { Answers, Value } from '../../src/flow/answer.ts';
+import type { RowRecord } from '../simulator/needle.ts';
 import { measured } from './garment-checks.ts';
 import type { Knitting } from './knitting.ts';
 import { frontNeck, scheduleAt, stepAt } from './necks.ts';
@@ -98,16 +99,20 @@ function shortRows({ plan, printed }: Knitting): number {
 /** Of every stitch that was knitted; undefined where a plan does not tell of the whole garment. */
 function knittedArea({ plan, bench, printed }: Knitting): number | undefined {
   const open = plan.steps.some((step) => step.instead.some((one) => one.do === 'choose one'));
-  const body = bench.at('body');
+  const flat = printed.body.worked === 'flat';
+  const lower = bench.at(flat ? 'back' : 'body');
   const arm = scheduleAt(plan, 'where: sleeve cap');
-  if (open || body?.whole !== true || arm === undefined || frontNeck(plan) === undefined) return undefined;
-  let stitches = 0;
-  for (const [needle, place] of bench.needles) {
-    if (place === 'darts') continue;
-    const worked = needle.log.reduce((sum, row) => sum + row.worked, 0);
-    stitches += place === 'sleeve' ? 2 * worked : worked;
-  }
+  if (open || lower?.whole !== true || arm === undefined || frontNeck(plan) === undefined) return undefined;
+  // Up to the underarm a front that is like the back is told with it.
+  const alike = flat && (bench.marks.get('front') ?? 0) === 0;
+  let stitches = alike ? workedIn(lower.needle.log.slice(0, bench.marks.get('back'))) : 0;
+  for (const [needle, place] of bench.needles)
+    if (place !== 'darts') stitches += (place === 'sleeve' ? 2 : 1) * workedIn(needle.log);
   return stitches / (printed.stitchesPerCm * printed.rowsPerCm);
+}
+
+function workedIn(rows: readonly RowRecord[]): number {
+  return rows.reduce((sum, row) => sum + row.worked, 0);
 }
 
 /** As it was knitted; where a plan does not tell that to its end, as it says; else the pattern's. */
