@@ -1,4 +1,6 @@
 /** The size chapter: every size beside the targets at the knitter's own gauge, and the one to follow. */
+import { needleStep } from '../fit/needle-steps.ts';
+import { needleWay } from '../fit/needle-way.ts';
 import {
   type ComparedSize,
   type Instruction,
@@ -6,6 +8,7 @@ import {
   type Part,
   type Phrase,
   phrase,
+  type Step,
 } from '../fit/plan.ts';
 import { type Beyond, chooseSize, type RankedSize } from '../fit/size.ts';
 import { say, step } from '../fit/steps.ts';
@@ -21,16 +24,34 @@ import { SUGGESTIONS } from './suggestions.ts';
 export function sizeResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
   const made = sizePart(book);
-  return made === undefined ? missing(book) : planOf(book, made.summary, [made.part]);
+  if (made === undefined) return missing(book);
+  const needle = byTheNeedle(book, made.followed);
+  return planOf(book, made.summary, [{ ...made.part, steps: [...made.part.steps, ...needle] }]);
+}
+
+/** The size as it is, made as wide as is wanted by another needle; nothing where it is that wide, or as good as. */
+function byTheNeedle(book: Ledger, { label, reasons }: RankedSize): Step[] {
+  const pattern = patternOf(book);
+  const size = pattern?.sizes.find((s) => s.label === label);
+  const bust = reasons.find(({ region }) => region === 'bust');
+  if (pattern === undefined || size?.finished.bust === undefined || bust === undefined) return [];
+  if (Math.abs(bust.knitted.value - bust.target.aim) < LEAST_EXTRA) return [];
+  return [needleStep(needleWay(pattern, size, 'bust', bust.target.aim), label)];
 }
 
 /** How many sizes are laid out in full; all are ranked. */
 const SHOWN = 3;
 
-/** Less than this more for the front is lost in any knitted fabric; nothing is said of it. */
+/** Less than this more or less in width is lost in any knitted fabric; nothing is said of it. */
 const LEAST_EXTRA = 1;
 
-export function sizePart(book: Ledger): { part: Part; summary: Phrase[] } | undefined {
+export interface SizeTold {
+  readonly part: Part;
+  readonly summary: Phrase[];
+  readonly followed: RankedSize;
+}
+
+export function sizePart(book: Ledger): SizeTold | undefined {
   const pattern = patternOf(book);
   const own = pattern && ownGauges(book, pattern);
   if (pattern === undefined || own === undefined) return undefined;
@@ -59,6 +80,7 @@ export function sizePart(book: Ledger): { part: Part; summary: Phrase[] } | unde
     priceShown(s),
   ]);
   return {
+    followed,
     summary: [sizeSummary(followed)],
     part: {
       steps: [

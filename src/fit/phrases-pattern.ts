@@ -20,6 +20,15 @@ export const PATTERN_PHRASES = [
   'cannot: line never reaches its count',
   'instead: give the counts of the line',
   'instead: read the line once more',
+  // Another needle
+  'where: the needle',
+  'do: gauge for the width',
+  'note: fabric much the same',
+  'note: fabric looser',
+  'note: fabric denser',
+  'note: width becomes',
+  'note: length becomes',
+  'note: swatch for the needle',
   // Contradictions
   'summary: no contradiction',
   'summary: contradictions',

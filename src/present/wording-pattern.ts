@@ -25,6 +25,18 @@ export const PATTERN_WORDING: Readonly<Record<(typeof PATTERN_PHRASES)[number], 
     'The count at the end is never reached from the one at the beginning.',
   'instead: give the counts of the line': 'Count the stitches before the line, and read the count after it.',
   'instead: read the line once more': 'Compare the line with the pattern once more, figure by figure.',
+  'where: the needle': 'Or another needle',
+  'do: gauge for the width':
+    'At a [gauge] of {gauge} the counts of size {size}, as printed, come to {width} around the bust.',
+  'note: fabric much the same': 'The fabric stays much the same.',
+  'note: fabric looser': 'The fabric becomes much looser, another one. Another size is the better way.',
+  'note: fabric denser': 'The fabric becomes much denser, another one. Another size is the better way.',
+  'note: width becomes': 'The {what} becomes {to} too, where the pattern prints {from}.',
+  'note: length becomes':
+    'The length of the {what} becomes {to} where it is counted in [rows]. In the pattern it is {from}.',
+  'note: swatch for the needle':
+    'Lengths are told as if [rows] changed like stitches. Swatch with that needle first.',
+
   'summary: no contradiction': 'No two of these figures contradict each other.',
   'summary: contradictions': 'These figures cannot all be right.',
   'where: what was compared': 'What was compared',
