@@ -9,7 +9,12 @@ export function isOpen(altered: Altered): boolean {
   return 'kind' in altered || hasChoice(altered);
 }
 
-export function hasChoice({ steps }: Part): boolean {
+/** The same of what a garment is put together from, where one without any way has nothing to do. */
+export function isOpenPart(part: Part): boolean {
+  return hasChoice(part) || part.steps.every(({ instead }) => instead.length === 0);
+}
+
+function hasChoice({ steps }: Part): boolean {
   return steps.some(({ instead }) => instead.some((one) => one.do === 'choose one'));
 }
 

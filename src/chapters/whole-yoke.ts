@@ -8,7 +8,7 @@ import type { Altered } from './alterations.ts';
 import { type Ledger, takeStitches } from './ledger.ts';
 import { partOf } from './make-plan.ts';
 import { neckWedgeOn } from './neck-wedges.ts';
-import { hasChoice, resting } from './open-ways.ts';
+import { isOpenPart, resting } from './open-ways.ts';
 import { raglanAltered } from './raglan.ts';
 import { bodyMade, neckNeedle, oddBody } from './upper-figures.ts';
 import { yokeAltered } from './yoke.ts';
@@ -25,7 +25,7 @@ export function yokeOfGarment(
   const neck =
     wishes.has('back_neck') || wishes.has('front_neck') ? neckOf(book, construction, wishes) : undefined;
   const raised = partOf(neck, 'yoke', phrase('where: back of the neck'));
-  const wedge = top.some(hasChoice) ? resting(raised, 'note: yoke is open') : raised;
+  const wedge = top.some(isOpenPart) ? resting(raised, 'note: yoke is open') : raised;
   const shoulders = wishes.has('shoulder') ? [noShoulders()] : [];
   return made?.direction === 'down' ? [...wedge, ...top, ...shoulders] : [...top, ...wedge, ...shoulders];
 }

@@ -92,4 +92,18 @@ describe('a yoke of which several ways remain', () => {
     );
     expectSound(plan, ['1', '2', '3']);
   });
+
+  it('says the same where its rounds as printed contradict its counts, so that none can be planned', () => {
+    const plan = planOf('whole', {
+      ...own,
+      yoke_rounds: 'as my pattern has them',
+      yoke_own_depth: '66',
+      yoke_own_rounds: '33, 50, 66',
+      yoke_own_counts: '180, 121, 84',
+      yoke_repeat: '1',
+    });
+    expect(textOf(plan)).toContain('the pattern has 84 stitches, and the yoke ends with 80');
+    expect(notesAt(plan, 'where: back of the neck')).toContain('note: yoke is open');
+    expectSound(plan, ['1', '2', '3']);
+  });
 });
