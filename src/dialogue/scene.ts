@@ -47,11 +47,8 @@ export function accept(
       at: now,
     }),
   );
-  const next: Session = {
-    ...session,
-    log: [...session.log, ...lines],
-    place: { ...session.place, ...place },
-  };
+  const { refused: _, ...free } = session.place;
+  const next: Session = { ...session, log: [...session.log, ...lines], place: { ...free, ...place } };
   const opened = newlyOpen(flow, session, next, question);
   return done(flow, next, lines, [
     { reply: 'say', tone: 'heard', text: echo },
@@ -95,6 +92,20 @@ function newlyOpen(flow: CompiledFlow, before: Session, after: Session, answered
       earlier[stop.id] !== undefined &&
       !flow.fits(stop, answers),
   );
+}
+
+/** From so many answers on that could not be taken, the ways past the question are named. */
+const MANY = 3;
+const WAYS_PAST =
+  'Say "how" to see what is meant, "I don\'t know" to go on without it, or "help" for all that you can say.';
+
+/** The question stays, and why the answer could not be taken is said with an example. */
+export function refuse(scene: Scene, question: string, why: string): Turn {
+  const { refused } = scene.session.place;
+  const times = refused?.question === question ? refused.times + 1 : 1;
+  const session = at(scene.session, { pending: null, refused: { question, times } });
+  const text = times < MANY ? why : `${why}\n${WAYS_PAST}`;
+  return again({ ...scene, session }, [{ reply: 'say', tone: 'refused', text }]);
 }
 
 export function isAt(scene: Scene, stop: Stop): boolean {

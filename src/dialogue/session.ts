@@ -62,6 +62,8 @@ export interface Place {
   readonly rest: 'none' | 'paused' | 'cancelled';
   /** Another chapter that is offered to her, until she says yes or no or anything else. */
   readonly elsewhere?: Elsewhere;
+  /** Answers to one question that could not be taken, one after the other. */
+  readonly refused?: { readonly question: string; readonly times: number };
 }
 
 /** A chapter by its flow; null: one that is still to be chosen. */

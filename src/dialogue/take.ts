@@ -3,7 +3,7 @@ import { unitOf } from '../flow/calculations.ts';
 import type { Stop } from '../flow/compile.ts';
 import { bodyKnown, checkBody } from './body-check.ts';
 import { earlierAt, worded } from './earlier.ts';
-import { accept, again, at, done, type Scene, type Turn } from './scene.ts';
+import { accept, at, done, refuse, type Scene, type Turn } from './scene.ts';
 import { answersOf, type PendingOption, type Session } from './session.ts';
 
 type Also = NonNullable<NonNullable<Parameters<typeof accept>[4]>['also']>;
@@ -22,9 +22,7 @@ export function take(
     const answers = answersOf(session.log);
     const body = bodyKnown(flow.inForce(answers), flow.questions, id);
     const verdict = checkBody({ ...question, measurement }, value.typed, body, unitOf(answers));
-    const free = { ...scene, session: at(session, { pending: null }) };
-    if (verdict.kind === 'refused')
-      return again(free, [{ reply: 'say', tone: 'refused', text: verdict.text }]);
+    if (verdict.kind === 'refused') return refuse(scene, id, verdict.text);
     if (verdict.kind === 'ask back')
       return putBack(scene, id, { text: verdict.text, yesNo: true, options: verdict.options });
   }

@@ -11,7 +11,7 @@ import type { Message, Reply } from './message.ts';
 import { keep, obey } from './obey.ts';
 import { type Command, readCommand } from './read/command.ts';
 import { readGauge } from './read/gauge.ts';
-import { again, at, note, nothingToAnswer, type Scene, type Turn } from './scene.ts';
+import { again, at, note, nothingToAnswer, refuse, type Scene, type Turn } from './scene.ts';
 import { answersOf, type PendingOption, type Session } from './session.ts';
 import { show, showKey, showWorkings } from './show.ts';
 import { showAnswer } from './shown.ts';
@@ -79,11 +79,7 @@ function takeAnswer(scene: Scene, stop: Stop): Turn {
   const read = hear(flow.asked(stop, answers), text);
   switch (read.kind) {
     case 'refused':
-      return elsewhereOr(scene, () =>
-        again(scene, [
-          { reply: 'say', tone: 'refused', text: `${read.message} For example: ${read.example}` },
-        ]),
-      );
+      return elsewhereOr(scene, () => refuse(scene, stop.id, `${read.message} For example: ${read.example}`));
     case 'which':
       return putBack(scene, stop.id, {
         text: read.question,

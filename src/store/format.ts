@@ -81,6 +81,7 @@ const place: z.ZodType<Place> = z.strictObject({
   confirmed: z.boolean(),
   rest: z.enum(['none', 'paused', 'cancelled']),
   elsewhere: z.strictObject({ flow: z.string().nullable() }).exactOptional(),
+  refused: z.strictObject({ question: z.string(), times: z.int() }).exactOptional(),
 });
 
 export function writeLine(written: LogLine): string {

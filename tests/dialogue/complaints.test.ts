@@ -284,6 +284,16 @@ describe('an interview', () => {
     expect(talk.say('skip').at).toBe('upper_bust');
   });
 
+  it('that is refused for the third time names the ways past it, until it is answered', () => {
+    const talk = start('body').say('cm', 'women', 'x', 'x');
+    const wayPast = '"I don\'t know" to go on without it';
+    expect(talk.text).not.toContain(wayPast);
+    expect(talk.say('x').text).toContain(wayPast);
+    expect(talk.say('900 cm').text).toContain(wayPast);
+    expect(talk.say('96.5', 'x').text).not.toContain(wayPast);
+    expect(talk.say('back', 'x').text).not.toContain(wayPast);
+  });
+
   it('is its log: taken up from what was stored it stands at the next open question, with the old answers', () => {
     const talk = start('body').say('cm', 'women', '96.5', '91');
     const stored = JSON.parse(JSON.stringify(talk.session));
