@@ -17,7 +17,6 @@ import type { Segment } from './row.ts';
 import type { ShapedPart } from './shaped.ts';
 import type { Effort } from './size.ts';
 import type { Spaced } from './spacing.ts';
-import type { Source } from './uncertainty.ts';
 import type { Cm, LengthUnit, PerCm, Rows, Stitches } from './units.ts';
 import type { Wedge } from './wedge.ts';
 import type { Fit, Measurement, PieceName, Region, Worked } from './words.ts';
@@ -210,7 +209,7 @@ export interface Finished {
   readonly pattern: Cm | null;
   readonly range: Range;
   /** The gauge that makes it unsure; null where it is taken as printed. */
-  readonly hangsOn: Extract<Source, 'stitch gauge' | 'row gauge'> | null;
+  readonly hangsOn: 'stitch gauge' | 'row gauge' | null;
   /** How what was counted is knitted, where that is rows or rounds; null where it is stitches. */
   readonly worked: Worked | null;
   readonly workings: readonly WorkingLine[];

@@ -125,6 +125,24 @@ describe('a gauge', () => {
     expect(bust.expected - bust.low).toBeCloseTo(bust.high - bust.expected, 9);
   });
 
+  it('is as unsure as widths of gauges thrown at random', () => {
+    // A fixed sequence of normal deviates (sums of twelve uniform ones), so that the run is the same each time.
+    let seed = 12345;
+    const uniform = () => {
+      seed = (seed * 1103515245 + 12345) % 2147483648;
+      return seed / 2147483648;
+    };
+    const normal = () => Array.from({ length: 12 }, uniform).reduce((a, b) => a + b, 0) - 6;
+    const once = rateFrom([over10cm(22)]);
+    const widths = Array.from({ length: 4000 }, () => 220 / (once.perCm + once.se * normal()));
+    const mean = widths.reduce((a, b) => a + b, 0) / widths.length;
+    const se = Math.sqrt(widths.reduce((sum, w) => sum + (w - mean) ** 2, 0) / (widths.length - 1));
+    const { high, expected } = rangeOf(220, once);
+    // 4000 throws tell a standard error to about 1.1 %; five times that is allowed.
+    expect((high - expected) / 2 / se).toBeGreaterThan(0.945);
+    expect((high - expected) / 2 / se).toBeLessThan(1.055);
+  });
+
   it('turns stitches to width and rows to height', () => {
     const gauge: Gauge = {
       stitches: rateFrom([over10cm(22)]),
