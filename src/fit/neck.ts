@@ -1,9 +1,9 @@
-/** A neck shaped as asked, or the reason why not with ways that work; and what hangs on it. */
+/** A neck shaped as asked, or the reason why not with ways that work; and the band that is picked up from it. */
 import { type Counted, countFor } from './count.ts';
 import { type CountRule, type Gauge, heightOf } from './gauge.ts';
 import { type Neck, type NeckAsk, type NeckHindrance, shapeNeck } from './neck-shape.ts';
 import { type Cm, cm, type Stitches, stitches } from './units.ts';
-import { type QuantityUnit, quantity, type WorkingLine, workOut } from './working.ts';
+import { quantity, type WorkingLine, workOut } from './working.ts';
 
 export type { Neck, NeckAsk, NeckOutline, NeckSide } from './neck-shape.ts';
 
@@ -101,52 +101,5 @@ export function neckband(
     stitches: counted.stitches,
     counted,
     workings: [around, ...counted.workings],
-  };
-}
-
-/** A neck made wider, narrower, deeper or shallower, with what hangs on it. */
-export interface NeckChange {
-  readonly kind: 'neck changed';
-  readonly before: Neck;
-  readonly after: Neck;
-  /** Rows by which the neck begins later; negative where it begins earlier. */
-  readonly beginsLater: number;
-  /** Stitches that each shoulder gains. */
-  readonly shoulder: number;
-  /** Length that the neck edge gains: the band is picked up from it. */
-  readonly edge: Cm;
-  readonly workings: readonly WorkingLine[];
-}
-
-/** Moves the neck; what cannot be shaped, before or after, is returned as such. */
-export function changeNeck(
-  ask: NeckAsk,
-  to: Partial<Pick<NeckAsk, 'width' | 'depth' | 'stitches'>>,
-): NeckChange | CannotNeck {
-  const before = neck(ask);
-  if (before.kind !== 'neck') return before;
-  const after = neck({ ...ask, ...to });
-  if (after.kind !== 'neck') return after;
-  const gained = (label: string, is: number, was: number, unit: QuantityUnit) =>
-    workOut(label, 'a - b', { a: quantity('after', is, unit), b: quantity('before', was, unit) }, { unit });
-  const later = workOut(
-    'rows by which the neck begins later',
-    'a - b',
-    {
-      a: quantity('rows of the neck before', before.rows, 'rows'),
-      b: quantity('rows of the neck after', after.rows, 'rows'),
-    },
-    { unit: 'rows' },
-  );
-  const shoulder = gained('stitches gained by each shoulder', after.shoulder, before.shoulder, 'stitches');
-  const edge = gained('length gained by the neck edge', after.edge, before.edge, 'cm');
-  return {
-    kind: 'neck changed',
-    before,
-    after,
-    beginsLater: later.result.value,
-    shoulder: shoulder.result.value,
-    edge: cm(edge.result.value),
-    workings: [...before.workings, ...after.workings, later, shoulder, edge],
   };
 }

@@ -1,7 +1,7 @@
 /** What is offered where no neck can be shaped, at 22 stitches and 30 rows to 10 cm; counts are worked by hand. */
 import { describe, expect, it } from 'vitest';
 import { ANY_COUNT } from '../../src/fit/gauge.ts';
-import { changeNeck, type NeckAsk, neck, neckband } from '../../src/fit/neck.ts';
+import { type NeckAsk, neck, neckband } from '../../src/fit/neck.ts';
 import { shapeNeck } from '../../src/fit/neck-shape.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
 import { over10cm } from './at-gauge.ts';
@@ -97,35 +97,6 @@ describe('where the neck has too few rows', () => {
     // 1 cm is 2 stitches; no rows at all lack three.
     const tiny = { ...ASK, width: cm(1), depth: cm(0.1), centre: stitches(0), steps: [] };
     expect(ways(tiny, 'too few rows').filter((way) => way.startsWith('narrower'))).toEqual([]);
-  });
-});
-
-describe('a neck that is moved', () => {
-  it('tells what hangs on it in figures, after the workings of both', () => {
-    const change = changeNeck(ASK, { width: cm(20), depth: cm(10) });
-    if (change.kind !== 'neck changed') throw new Error(change.kind);
-    const { before, after, workings } = change;
-    const both = [...before.workings, ...after.workings];
-    expect(workings.slice(0, both.length)).toEqual(both);
-    // 8 cm are 24 rows, 10 cm 30; 38 stitches become 44, so that either shoulder has 3 less.
-    expect(told(workings.slice(both.length))).toEqual([
-      'rows by which the neck begins later: a - b = -6 rows',
-      'stitches gained by each shoulder: a - b = -3 stitches',
-      `length gained by the neck edge: a - b = ${Math.round((after.edge - before.edge) * 1e6) / 1e6} cm`,
-    ]);
-    expect(workings.slice(both.length).map(({ given }) => [given.a?.unit, given.b?.unit])).toEqual([
-      ['rows', 'rows'],
-      ['stitches', 'stitches'],
-      ['cm', 'cm'],
-    ]);
-  });
-
-  it('is refused where it cannot be shaped before, or after', () => {
-    expect(changeNeck({ ...ASK, centre: stitches(1) }, { width: cm(20) })).toMatchObject({
-      kind: 'centre of the wrong parity',
-      neck: 38,
-    });
-    expect(changeNeck(ASK, { width: cm(36) })).toMatchObject({ kind: 'no shoulders left', stitches: 76 });
   });
 });
 
