@@ -1,8 +1,7 @@
 /** A set-in cap solved to its armhole, or the reason why not with ways that work, each worked out. */
 import { type Cap, type CapAsk, type CapHindrance, shapeCap } from './cap-shape.ts';
 import { heightOf } from './gauge.ts';
-import { type Cm, cm, type Stitches, stitches } from './units.ts';
-import { quantity, type WorkingLine, workOut } from './working.ts';
+import { type Cm, cm, stitches } from './units.ts';
 
 export type { Cap, CapAsk, CapStage } from './cap-shape.ts';
 
@@ -92,37 +91,4 @@ function easedIn(ask: CapAsk, by: number): readonly CapAlternative[] {
 function offer(way: CapAlternative['way'], ask: CapAsk, by?: Cm): readonly CapAlternative[] {
   const found = shapeCap(ask);
   return found.kind === 'cap' ? [{ way, cap: found, ...(by === undefined ? {} : { by }) }] : [];
-}
-
-/** What a wider or narrower upper arm does to a cap that is sewn into the same armhole. */
-export interface CapChange {
-  readonly kind: 'cap changed';
-  readonly before: Cap;
-  readonly after: Cap;
-  readonly workings: readonly WorkingLine[];
-}
-
-/** Carries another upper arm along into the cap; what cannot be shaped, before or after, is returned as such. */
-export function carryUpperArm(ask: CapAsk, count: Stitches): CapChange | CannotCap {
-  const before = cap(ask);
-  if (before.kind !== 'cap') return before;
-  const after = cap({ ...ask, upperArm: count });
-  if (after.kind !== 'cap') return after;
-  return {
-    kind: 'cap changed',
-    before,
-    after,
-    workings: [...before.workings, ...after.workings, ...changes(before, after)],
-  };
-}
-
-function changes(before: Cap, after: Cap): readonly WorkingLine[] {
-  const difference = (label: string, was: number, is: number, unit: 'rows' | 'stitches' | 'cm') =>
-    workOut(label, 'a - b', { a: quantity('after', is, unit), b: quantity('before', was, unit) }, { unit });
-  return [
-    difference('more stitches at the upper arm', before.upperArm, after.upperArm, 'stitches'),
-    difference('more rows in the cap', before.rows, after.rows, 'rows'),
-    difference('taller cap', before.height, after.height, 'cm'),
-    difference('more stitches at the top', before.top, after.top, 'stitches'),
-  ];
 }

@@ -1,6 +1,6 @@
 /** A set-in sleeve's cap, knitted on the sleeve's own needle and measured against the armholes that it is sewn into. */
 import { changeDepth } from '../../src/fit/armhole-depth.ts';
-import { type Cap, type CapAsk, cap, carryUpperArm } from '../../src/fit/cap.ts';
+import { type Cap, type CapAsk, cap } from '../../src/fit/cap.ts';
 import type { Gauge } from '../../src/fit/gauge.ts';
 import { neckband } from '../../src/fit/neck.ts';
 import { cm, type Stitches, stitches } from '../../src/fit/units.ts';
@@ -61,14 +61,9 @@ function knitCap(
       findings.meet(`cap, way out: ${way}`);
       holdCap(other, altered(ask, way, other, by ?? cm(0)), Needle.castOn(other.upperArm, 'flat'), findings);
     }
-  const fuller = carryUpperArm(ask, stitches(ask.upperArm + 4));
-  if (fuller.kind === 'cap changed')
-    holdCap(
-      fuller.after,
-      { ...ask, upperArm: fuller.after.upperArm },
-      Needle.castOn(ask.upperArm + 4, 'flat'),
-      findings,
-    );
+  const fuller = { ...ask, upperArm: stitches(ask.upperArm + 4) };
+  const over = cap(fuller);
+  if (over.kind === 'cap') holdCap(over, fuller, Needle.castOn(fuller.upperArm, 'flat'), findings);
 }
 
 /** The ask that a way out answers. */

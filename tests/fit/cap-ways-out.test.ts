@@ -1,10 +1,9 @@
 /** What is offered where no cap fits, at 22 stitches and 30 rows to 10 cm: the nearest figure that works, and none nearer. */
 import { describe, expect, it } from 'vitest';
-import { type CapAlternative, type CapAsk, type CapChange, cap, carryUpperArm } from '../../src/fit/cap.ts';
+import { type CapAlternative, type CapAsk, cap } from '../../src/fit/cap.ts';
 import { shapeCap } from '../../src/fit/cap-shape.ts';
-import { cm, type Stitches, stitches } from '../../src/fit/units.ts';
+import { cm, stitches } from '../../src/fit/units.ts';
 import { over10cm } from './at-gauge.ts';
-import { told } from './told.ts';
 
 interface Wanted {
   readonly upperArm: number;
@@ -160,36 +159,6 @@ describe('where no whole rows agree', () => {
   it('nothing is eased in where the nearest cap is shorter', () => {
     const ways = refused({ ...coarse, edge: 13.5 }, 'no whole rows agree');
     expect(ways.map(({ way }) => way)).toEqual(['wider upper arm', 'narrower upper arm']);
-  });
-});
-
-describe('another upper arm in the same armhole', () => {
-  const ask = askFor({ upperArm: 70, edge: 23.5 });
-  const changed = (count: Stitches): CapChange => {
-    const change = carryUpperArm(ask, count);
-    if (change.kind !== 'cap changed') throw new Error(change.kind);
-    return change;
-  };
-
-  it('tells in figures what it does to the cap, after the workings of both', () => {
-    const { before, after, workings } = changed(stitches(78));
-    const both = [...before.workings, ...after.workings];
-    expect(workings.slice(0, both.length)).toEqual(both);
-    const lower = Math.round((after.height - before.height) * 1e6) / 1e6;
-    expect(told(workings.slice(both.length))).toEqual([
-      'more stitches at the upper arm: a - b = 8 stitches',
-      `more rows in the cap: a - b = ${after.rows - before.rows} rows`,
-      `taller cap: a - b = ${lower} cm`,
-      'more stitches at the top: a - b = 2 stitches',
-    ]);
-  });
-
-  it('is refused where the cap cannot be shaped before, or after', () => {
-    expect(carryUpperArm(ask, stitches(18)).kind).toBe('nothing left for a cap');
-    expect(carryUpperArm({ ...ask, upperArm: stitches(18) }, stitches(70))).toMatchObject({
-      kind: 'nothing left for a cap',
-      left: 6,
-    });
   });
 });
 
