@@ -3,11 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { contradictions } from '../../src/fit/contradictions.ts';
 import { evaluate } from '../../src/fit/formula.ts';
 import { type Gauge, rateAsPrinted } from '../../src/fit/gauge.ts';
+import { knitted } from '../../src/fit/knitted.ts';
 import { needleWay } from '../../src/fit/needle-way.ts';
-import { sizesAtGauge } from '../../src/fit/other-size.ts';
 import type { Pattern, PatternSize } from '../../src/fit/pattern.ts';
 import { regauge } from '../../src/fit/regauge.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
+import { chooseSize } from '../../src/fit/size.ts';
+import { targetsFor } from '../../src/fit/targets.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
 import { told } from './told.ts';
 
@@ -157,16 +159,16 @@ describe('a size at another gauge', () => {
 
 describe('another size’s counts', () => {
   it('come nearest to 100 cm at 20 stitches in size 3, which then measures 100', () => {
-    const [first, second] = sizesAtGauge(
-      SAMPLE_ROUND,
-      { body: gauge(20, 27), sleeves: gauge(20, 27) },
-      'bust',
-      cm(100),
-    );
-    expect([first?.label, second?.label]).toEqual(['3', '4']);
-    expect(first?.measures.bust).toBeCloseTo(200 / 2, 9);
+    const own = { body: gauge(20, 27), sleeves: gauge(20, 27) };
+    const { targets } = targetsFor({ table: 'women', known: { bust: cm(100) } }, { ease: cm(0) });
+    const choice = chooseSize(SAMPLE_ROUND, targets, own);
+    if (choice.kind !== 'ranked') throw new Error(choice.kind);
+    expect(choice.ranking.slice(0, 2).map((size) => size.label)).toEqual(['3', '4']);
+    expect(choice.best.reasons[0]?.knitted.value).toBeCloseTo(200 / 2, 9);
+    const third = SAMPLE_ROUND.sizes[2];
+    if (third === undefined) throw new Error('no size 3');
     // The armhole's 58 rows make 21.5 cm at 27 rows to 10 cm.
-    expect(first?.measures['armhole depth']).toBeCloseTo(58 / 2.7, 9);
+    expect(knitted('armhole depth', third, SAMPLE_ROUND, own)?.value).toBeCloseTo(58 / 2.7, 9);
   });
 });
 
