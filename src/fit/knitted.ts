@@ -71,16 +71,6 @@ export function knitted(
   return printed === undefined ? undefined : fromWidth(region, printed, pattern, gauge.stitches);
 }
 
-/** The printed width whose stitches give the wanted one at one's own gauge: the size to follow. */
-export function widthToFollow(wanted: Cm, pattern: Pick<Pattern, 'gauge'>, rate: Rate): WorkingLine {
-  const given = {
-    a: quantity('width wanted', wanted, 'cm'),
-    b: ownStitches(rate),
-    c: quantity("the pattern's stitches", rateAsPrinted(pattern.gauge.stitches).perCm, 'stitches/cm'),
-  };
-  return workOut('printed width to follow', 'a * b / c', given, { unit: 'cm' });
-}
-
 /** The gauge at which the stitches of a width, counted at `rate`, would measure the wanted one. */
 export function gaugeToReach(width: Cm, rate: Rate, wanted: Cm): WorkingLine {
   const given = {

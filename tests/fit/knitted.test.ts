@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../src/fit/formula.ts';
 import { rateAsPrinted, rateFrom } from '../../src/fit/gauge.ts';
-import { gaugeToReach, knitted, widthToFollow } from '../../src/fit/knitted.ts';
+import { gaugeToReach, knitted } from '../../src/fit/knitted.ts';
 import { SAMPLE_PIECES, SAMPLE_ROUND } from '../../src/fit/sample.ts';
 import { cm, inches, rows, stitches } from '../../src/fit/units.ts';
 import { REGIONS, type Region } from '../../src/fit/words.ts';
@@ -101,17 +101,15 @@ describe('a size knitted at another gauge', () => {
   });
 });
 
-describe('the printed width to follow', () => {
-  it('comes out as wanted when it is knitted', () => {
+describe('a width of which the pattern prints no count', () => {
+  it('comes out as wanted in the size that prints it times the own gauge over the pattern’s', () => {
     const width = fc.double({ min: 40, max: 200, noNaN: true });
     const gauge = fc.integer({ min: 10, max: 36 });
     fc.assert(
       fc.property(width, gauge, gauge, (wanted, theirs, mine) => {
-        const own = gaugeOf(mine, 30, 'cm');
-        const pattern = patternOf({ stitches: theirs, rows: 30, unit: 'in' }, []);
-        const follow = widthToFollow(cm(wanted), pattern, own.stitches).result.value;
-        const size = { label: '1', finished: { bust: cm(follow) }, counts: {} };
-        expect(knitted('bust', size, pattern, bothOf(own))?.value).toBeCloseTo(wanted, 8);
+        const size = { label: '1', finished: { bust: cm((wanted * mine) / theirs) }, counts: {} };
+        const pattern = patternOf({ stitches: theirs, rows: 30, unit: 'cm' }, [size]);
+        expect(knitted('bust', size, pattern, bothOf(gaugeOf(mine, 30, 'cm')))?.value).toBeCloseTo(wanted, 8);
       }),
     );
   });
