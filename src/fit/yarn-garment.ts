@@ -5,7 +5,6 @@
 import type { Cm } from './units.ts';
 import type { Wedge } from './wedge.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
-import type { Area } from './yarn-area.ts';
 
 export interface Sweater {
   readonly bust: Cm;
@@ -14,6 +13,12 @@ export interface Sweater {
   readonly upperArm: Cm;
   readonly wrist: Cm;
   readonly sleeve: Cm;
+}
+
+/** In square centimetres. */
+export interface Area {
+  readonly area: number;
+  readonly workings: readonly WorkingLine[];
 }
 
 /** What the area of short rows is worked out from. */

@@ -1,36 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../src/fit/formula.ts';
-import { type Gauge, rateAsPrinted } from '../../src/fit/gauge.ts';
-import { level, piece } from '../../src/fit/outline.ts';
 import { cm, perCm } from '../../src/fit/units.ts';
 import { replaceBalls, yarnFromPattern, yarnFromSwatch } from '../../src/fit/yarn.ts';
-import { areaInAll, areaOf } from '../../src/fit/yarn-area.ts';
 import { rowsLeft, yarnForRows, yarnLeft } from '../../src/fit/yarn-left.ts';
 import { metresPerGram } from '../../src/fit/yarn-number.ts';
-
-const GAUGE: Gauge = {
-  stitches: rateAsPrinted({ count: 20, span: cm(10), unit: 'cm' }),
-  rows: rateAsPrinted({ count: 30, span: cm(10), unit: 'cm' }),
-  worked: 'round',
-};
-const BODY = piece('body', 'round', 'up', [level('hem', 0, 200), level('underarm', 120, 200)]);
-const SLEEVE = piece('sleeve', 'flat', 'up', [level('cuff', 0, 40), level('upper arm', 120, 80)]);
-
-describe('the area of a piece', () => {
-  it('is width times height where it is straight, and a trapezium where it widens', () => {
-    expect(areaOf(BODY, GAUGE).area).toBeCloseTo(100 * 40, 9);
-    expect(areaOf(SLEEVE, GAUGE).area).toBeCloseTo(((20 + 40) / 2) * 40, 9);
-  });
-
-  it('adds up over the garment', () => {
-    const all = areaInAll([
-      { area: areaOf(BODY, GAUGE), times: 1 },
-      { area: areaOf(SLEEVE, GAUGE), times: 2 },
-    ]);
-    expect(all.area).toBeCloseTo(6400, 9);
-  });
-});
 
 describe('yarn from a weighed swatch', () => {
   const swatch = { amount: { value: 5, unit: 'g' }, width: cm(10), height: cm(10) } as const;

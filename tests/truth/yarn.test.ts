@@ -1,56 +1,53 @@
 /** Published worked examples of yarn amounts, and questions met in public knitting talk. */
 import { describe, expect, it } from 'vitest';
-import { type Gauge, rateAsPrinted } from '../../src/fit/gauge.ts';
-import { level, type Piece, piece } from '../../src/fit/outline.ts';
 import { cm, inches, perCm } from '../../src/fit/units.ts';
 import { METRES_PER_YARD, replaceBalls, yarnFromPattern, yarnFromSwatch } from '../../src/fit/yarn.ts';
-import { areaInAll, areaOf } from '../../src/fit/yarn-area.ts';
+import { type Sweater, sweaterArea } from '../../src/fit/yarn-garment.ts';
 import { rowsLeft, yarnForRows, yarnLeft } from '../../src/fit/yarn-left.ts';
 import { GRAMS_PER_POUND, metresPerGram, type YarnCount } from '../../src/fit/yarn-number.ts';
 
-/** A drawing in quarter inches: one stitch and one row each. */
-const QUARTERS: Gauge = {
-  stitches: rateAsPrinted({ count: 4, span: inches(1), unit: 'in' }),
-  rows: rateAsPrinted({ count: 4, span: inches(1), unit: 'in' }),
-  worked: 'flat',
-};
 const SQUARE_INCH = 2.54 ** 2;
-const trapezium = (bottom: number, top: number, height: number): Piece =>
-  piece('back', 'flat', 'up', [level('hem', 0, 4 * bottom), level('underarm', 4 * height, 4 * top)]);
-const squareInches = (p: Piece) => areaOf(p, QUARTERS).area / SQUARE_INCH;
+/** What a sweater takes of which nothing is knitted but what is given, in square inches. */
+const squareInches = (knitted: Partial<Record<keyof Sweater, number>>) => {
+  const part = (measure: keyof Sweater) => inches(knitted[measure] ?? 0);
+  const [bust, length, upperArm] = [part('bust'), part('length'), part('upperArm')];
+  return (
+    sweaterArea({ bust, length, upperArm, wrist: part('wrist'), sleeve: part('sleeve') }).area / SQUARE_INCH
+  );
+};
+const rectangle = (width: number, height: number) => squareInches({ bust: width, length: height });
+/** A pair of triangles is what two sleeves are that end in a point. */
+const triangles = (base: number, height: number) => squareInches({ upperArm: base, sleeve: height });
+const sum = (areas: readonly number[]) => areas.reduce((a, b) => a + b, 0);
 
 describe('area of a back (thechillydog.com, Design It Yourself Sweater, step 6: estimating yarn)', () => {
-  it.each([
+  const rectangles = [
     [21, 20, 420],
     [15, 8, 120],
     [9, 2, 18],
-  ])('a rectangle of %i by %i in is %i square inches', (width, height, area) => {
-    expect(squareInches(trapezium(width, width, height))).toBeCloseTo(area, 9);
-  });
-
-  it.each([
+  ] as const;
+  const pairs = [
     [1.25, 21, 26.25],
     [2, 3, 6],
     [3, 2, 6],
-  ])('a pair of triangles of %f by %i in is %f more', (base, height, area) => {
-    const widened = trapezium(10, 10 + 2 * base, height);
-    expect(squareInches(widened) - squareInches(trapezium(10, 10, height))).toBeCloseTo(area, 9);
+  ] as const;
+
+  it.each(rectangles)('a rectangle of %i by %i in is %i square inches', (width, height, area) => {
+    expect(rectangle(width, height)).toBeCloseTo(area, 9);
   });
 
-  const inAll = (...pieces: Piece[]) =>
-    areaInAll(pieces.map((p) => ({ area: areaOf(p, QUARTERS), times: 1 }))).area / SQUARE_INCH;
-
-  it('is 558 square inches of rectangles in all', () => {
-    expect(inAll(trapezium(21, 21, 20), trapezium(15, 15, 8), trapezium(9, 9, 2))).toBeCloseTo(558, 9);
+  it.each(pairs)('a pair of triangles of %f by %i in is %f', (base, height, area) => {
+    expect(triangles(base, height)).toBeCloseTo(area, 9);
   });
 
-  it('is 596.25 with the triangles, 38.25 of which they are', () => {
-    const triangles = [trapezium(1.25, 1.25, 21), trapezium(2, 2, 3), trapezium(3, 3, 2)];
-    expect(inAll(...triangles)).toBeCloseTo(38.25, 9);
-    const widened = trapezium(21, 21 + 2 * 1.25, 21);
-    expect(inAll(widened) - inAll(trapezium(21, 21, 21))).toBeCloseTo(26.25, 9);
-    const all = [trapezium(21, 21, 20), trapezium(15, 15, 8), trapezium(9, 9, 2), ...triangles];
-    expect(inAll(...all)).toBeCloseTo(596.25, 9);
+  it('is 558 square inches of rectangles in all, and 596.25 with the triangles, 38.25 of which they are', () => {
+    const [straight, sloped] = [
+      rectangles.map(([w, h]) => rectangle(w, h)),
+      pairs.map(([b, h]) => triangles(b, h)),
+    ];
+    expect(sum(straight)).toBeCloseTo(558, 9);
+    expect(sum(sloped)).toBeCloseTo(38.25, 9);
+    expect(sum([...straight, ...sloped])).toBeCloseTo(596.25, 9);
   });
 });
 
@@ -115,15 +112,9 @@ describe('yarn count (mypollywogs.com, Yarn count systems)', () => {
 
 describe('a question met in public knitting talk, worked answer collected 2026', () => {
   it('cardigan 10 cm shorter with sleeves 5 cm longer saves 640 cm², 80 m of the 124 that are short', () => {
-    const tenths: Gauge = {
-      stitches: rateAsPrinted({ count: 1, span: cm(1), unit: 'cm' }),
-      rows: rateAsPrinted({ count: 1, span: cm(1), unit: 'cm' }),
-      worked: 'flat',
-    };
-    const straight = (width: number, height: number) =>
-      areaOf(piece('body', 'flat', 'up', [level('hem', 0, width), level('underarm', height, width)]), tenths)
-        .area;
-    const saved = straight(92, 10) - 2 * straight(28, 5);
+    const sweater = { bust: cm(92), length: cm(60), upperArm: cm(28), wrist: cm(28), sleeve: cm(45) };
+    const altered = { ...sweater, length: cm(60 - 10), sleeve: cm(45 + 5) };
+    const saved = sweaterArea(sweater).area - sweaterArea(altered).area;
     expect(saved).toBe(640);
     const swatch = { amount: { value: 0.125 * 100, unit: 'm' }, width: cm(10), height: cm(10) } as const;
     expect(yarnFromSwatch(saved, swatch, { metres: 175 }, 0).estimate.value).toBeCloseTo(80, 9);
