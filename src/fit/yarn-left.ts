@@ -92,29 +92,3 @@ export function rowsLeft(unit: YarnUnit, left: number, perRow: number, keep: num
   );
   return { rows: Math.max(0, rows.exact), workings: [whole, rows] };
 }
-
-/** Yarn in times the width that a row of plain knitting and a bind-off take, and an end to weave in (common practice). */
-export const WIDTHS_PER_ROW = 3;
-export const WIDTHS_PER_BIND_OFF = 6;
-export const END_CM = 15;
-
-/** Length of yarn, in centimetres, for so many rows and perhaps the bind-off over a width. Plain fabrics only. */
-export function yarnForRows(
-  widthCm: number,
-  rows: number,
-  bindOff: boolean,
-  endCm: number = END_CM,
-): WorkingLine {
-  return workOut(
-    'yarn to keep',
-    bindOff ? '(r * n + b) * w + e' : 'r * n * w + e',
-    {
-      r: quantity('widths a row', WIDTHS_PER_ROW, 'times'),
-      n: quantity('rows', rows, 'rows'),
-      ...(bindOff ? { b: quantity('widths the bind-off', WIDTHS_PER_BIND_OFF, 'times') } : {}),
-      w: quantity('width', widthCm, 'cm'),
-      e: quantity('end to weave in', endCm, 'cm'),
-    },
-    { unit: 'cm' },
-  );
-}

@@ -1,6 +1,6 @@
 /** Whether the yarn lasts, sum by sum: 200 g have made 4000 cm², so 1000 cm² take 50 g, and with a tenth more 55 g. */
 import { describe, expect, it } from 'vitest';
-import { rowsLeft, yarnForRows, yarnLeft } from '../../src/fit/yarn-left.ts';
+import { rowsLeft, yarnLeft } from '../../src/fit/yarn-left.ts';
 import { told } from './told.ts';
 
 const asked = (left: number, margin = 0.1, used = { amount: 200, area: 4000 }) =>
@@ -46,13 +46,5 @@ describe('yarn that is left', () => {
     ]);
     expect(rowsLeft('g', 1, 1.25, 1).rows).toBe(0);
     for (const none of [0, -1, Number.NaN]) expect(() => rowsLeft('g', 40, none, 1)).toThrow(RangeError);
-  });
-
-  it('for a row of plain knitting is three times its width, for a bind-off six times, and an end', () => {
-    // (3 × 4 + 6) × 50 + 15 and 3 × 4 × 50 + 15
-    expect(told([yarnForRows(50, 4, true), yarnForRows(50, 4, false)])).toEqual([
-      'yarn to keep: (r * n + b) * w + e = 915 cm',
-      'yarn to keep: r * n * w + e = 615 cm',
-    ]);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../src/fit/formula.ts';
 import { cm, perCm } from '../../src/fit/units.ts';
 import { replaceBalls, yarnFromPattern, yarnFromSwatch } from '../../src/fit/yarn.ts';
-import { rowsLeft, yarnForRows, yarnLeft } from '../../src/fit/yarn-left.ts';
+import { rowsLeft, yarnLeft } from '../../src/fit/yarn-left.ts';
 import { metresPerGram } from '../../src/fit/yarn-number.ts';
 
 describe('yarn from a weighed swatch', () => {
@@ -97,11 +97,6 @@ describe('yarn in mid-project', () => {
   it('never gives fewer rows than none', () => {
     expect(rowsLeft('g', 3, 4, 1).rows).toBe(0);
     expect(rowsLeft('g', 40, 4, 1).rows).toBe(9);
-  });
-
-  it('keeps three widths a row, six for the bind-off, and an end', () => {
-    expect(yarnForRows(100, 2, true).exact).toBe(1215);
-    expect(yarnForRows(100, 2, false).exact).toBe(615);
   });
 });
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cm, inches, perCm } from '../../src/fit/units.ts';
 import { METRES_PER_YARD, replaceBalls, yarnFromPattern, yarnFromSwatch } from '../../src/fit/yarn.ts';
 import { type Sweater, sweaterArea } from '../../src/fit/yarn-garment.ts';
-import { rowsLeft, yarnForRows, yarnLeft } from '../../src/fit/yarn-left.ts';
+import { rowsLeft, yarnLeft } from '../../src/fit/yarn-left.ts';
 import { GRAMS_PER_POUND, metresPerGram, type YarnCount } from '../../src/fit/yarn-number.ts';
 
 const SQUARE_INCH = 2.54 ** 2;
@@ -79,14 +79,15 @@ describe('the last of the yarn', () => {
   });
 
   it.each([
-    ['a row', 1, false, 126, 315],
-    ['a bind-off', 0, true, 246, 615],
-    ['a row and the bind-off', 1, true, 366, 915],
+    ['a row', 1, 0, 126, 315],
+    ['a bind-off', 0, 2, 246, 615],
+    ['a row and the bind-off', 1, 2, 366, 915],
   ])(
-    '%s over 40 in keeps so much (blacksquirrelberkeley.com, Yarn Chicken)',
+    '%s takes so much at three widths a row, and twice that to bind off (blacksquirrelberkeley.com, Yarn Chicken)',
     (_, rows, bindOff, inchesKept, cmKept) => {
-      expect(yarnForRows(inches(40), rows, bindOff, inches(6)).exact / 2.54).toBeCloseTo(inchesKept, 9);
-      expect(yarnForRows(100, rows, bindOff, 15).exact).toBe(cmKept);
+      // Over 40 in with an end of 6 in, and over 100 cm with an end of 15 cm.
+      expect(rowsLeft('m', inches(inchesKept - 6) / 100, inches(3 * 40) / 100, bindOff).rows).toBe(rows);
+      expect(rowsLeft('m', (cmKept - 15) / 100, 3, bindOff).rows).toBe(rows);
     },
   );
 });
