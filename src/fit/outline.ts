@@ -1,6 +1,6 @@
 /**
  * A piece as a list of levels, each so many rows above the start of knitting and so many stitches wide.
- * Between two levels lies a section. Nearly every alteration is an operation on that list.
+ * Between two levels lies a section. Nearly every alteration builds that list anew.
  */
 import { type Rows, rows, type Stitches, stitches } from './units.ts';
 import type { Direction, LevelName, PieceName, Worked } from './words.ts';
@@ -58,40 +58,7 @@ export function sections(p: Piece): readonly Section[] {
   });
 }
 
-export function findLevel(p: Piece, name: LevelName): Level | undefined {
-  return p.levels.find((l) => l.name === name);
-}
-
-/** The same piece with another stitch count at one level; the sections beside it are to be spaced anew. */
-export function withStitches(p: Piece, name: LevelName, count: Stitches): Piece {
-  mustHave(p, name);
-  return piece(
-    p.name,
-    p.worked,
-    p.direction,
-    p.levels.map((l) => (l.name === name ? { ...l, stitches: count } : l)),
-  );
-}
-
-/** The same piece with `by` rows more (or fewer) before the level: it and all above it move. */
-export function moveFrom(p: Piece, name: LevelName, by: number): Piece {
-  const at = mustHave(p, name);
-  return piece(
-    p.name,
-    p.worked,
-    p.direction,
-    p.levels.map((l, i) => (i < at ? l : { ...l, row: rows(l.row + by) })),
-  );
-}
-
-/** The same piece with a further level put in at its row; levels at the same row keep coming first. */
-export function withLevel(p: Piece, added: Level): Piece {
-  const at = p.levels.findIndex((l) => l.row > added.row);
-  const index = at === -1 ? p.levels.length : at;
-  return piece(p.name, p.worked, p.direction, [...p.levels.slice(0, index), added, ...p.levels.slice(index)]);
-}
-
-/** The stitch count on the needle after `row` rows if every section changed evenly; for drawings and areas. */
+/** The stitch count on the needle after `row` rows if every section changed evenly; for drawings and rechecks. */
 export function widthAt(p: Piece, row: number): number {
   const above = p.levels.findIndex((l) => l.row >= row);
   const to = p.levels[above];
@@ -99,13 +66,4 @@ export function widthAt(p: Piece, row: number): number {
   const from = p.levels[above - 1];
   if (from === undefined) return to.stitches;
   return from.stitches + ((to.stitches - from.stitches) * (row - from.row)) / (to.row - from.row);
-}
-
-function mustHave(p: Piece, name: LevelName): number {
-  const at = p.levels.findIndex((l) => l.name === name);
-  if (at === -1)
-    throw new RangeError(
-      `this ${p.name} has no level '${name}'; it has ${p.levels.map((l) => l.name).join(', ')}`,
-    );
-  return at;
 }

@@ -1,17 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  findLevel,
-  level,
-  moveFrom,
-  type Piece,
-  piece,
-  sections,
-  widthAt,
-  withLevel,
-  withStitches,
-} from '../../src/fit/outline.ts';
-import { stitches } from '../../src/fit/units.ts';
+import { level, type Piece, piece, sections, widthAt } from '../../src/fit/outline.ts';
 import type { LevelName } from '../../src/fit/words.ts';
 
 /** A body from the hem: 200 stitches to the underarm, 12 bound off there, 150 at the shoulder. */
@@ -61,44 +50,6 @@ describe('the outline of a piece', () => {
         expect((p.levels[0]?.stitches ?? 0) + change).toBe(p.levels.at(-1)?.stitches);
       }),
     );
-  });
-
-  it('takes another count at one level and leaves the others', () => {
-    const wider = withStitches(BODY, 'cross back', stitches(180));
-    expect(findLevel(wider, 'cross back')?.stitches).toBe(180);
-    expect(wider.levels.filter((l) => l.name !== 'cross back')).toEqual(
-      BODY.levels.filter((l) => l.name !== 'cross back'),
-    );
-  });
-
-  it('names the levels it has when one is missing', () => {
-    expect(() => withStitches(BODY, 'waist', stitches(10))).toThrow(/hem, underarm, cross back, shoulder/);
-  });
-
-  it('moves a level and all above it, and back again', () => {
-    const longer = moveFrom(BODY, 'underarm', 10);
-    expect(longer.levels.map((l) => l.row)).toEqual([0, 110, 110, 160]);
-    expect(moveFrom(longer, 'underarm', -10)).toEqual(BODY);
-  });
-
-  it('refuses to move a level below the one before it', () => {
-    expect(() => moveFrom(BODY, 'shoulder', -51)).toThrow(RangeError);
-  });
-
-  it('puts a further level in at its row', () => {
-    const names = withLevel(BODY, level('waist', 60, 180)).levels.map((l) => l.name);
-    expect(names).toEqual(['hem', 'waist', 'underarm', 'cross back', 'shoulder']);
-  });
-
-  it('puts a level that lies above all others last', () => {
-    const names = withLevel(BODY, level('neck', 200, 60)).levels.map((l) => l.name);
-    expect(names.at(-1)).toBe('neck');
-    expect(names).toHaveLength(5);
-  });
-
-  it('puts a level after those at the same row', () => {
-    const names = withLevel(BODY, level('bust', 100, 190)).levels.map((l) => l.name);
-    expect(names).toEqual(['hem', 'underarm', 'cross back', 'bust', 'shoulder']);
   });
 
   it.each([
