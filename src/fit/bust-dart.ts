@@ -51,7 +51,7 @@ const CLEARANCE = quantity('clearance', 2.5, 'cm');
 export function bustDart(ask: BustDartAsk): BustDart | NoDart | CannotWedge | NoRoom {
   const { depth, thumb, workings: depthLines } = depthOf(ask.depth);
   if (depth <= 0) return { kind: 'not needed', depth, workings: depthLines };
-  const inset = toStitches('first turn, stitches in from the side', 'a * b', { a: CLEARANCE }, ask.gauge);
+  const inset = insetOf(ask.gauge);
   const flat = flatOf(ask, CLEARANCE);
   const placed = wedgeAsk(ask, depth, inset.result.value, flat.result.value);
   const laid = [...depthLines, inset, flat];
@@ -60,6 +60,19 @@ export function bustDart(ask: BustDartAsk): BustDart | NoDart | CannotWedge | No
   const wedge = layWedge(placed);
   const workings = [...laid, ...wedge.workings];
   return wedge.kind === 'wedge' ? { kind: 'bust dart', wedge, thumb, workings } : { ...wedge, workings };
+}
+
+/** A turn needs a stitch beside it, however wide the stitches are. */
+function insetOf(gauge: Rates): WorkingLine {
+  const label = 'first turn, stitches in from the side';
+  const inset = toStitches(label, 'a * b', { a: CLEARANCE }, gauge);
+  if (inset.result.value > 0) return inset;
+  return workOut(
+    label,
+    'a',
+    { a: quantity('least stitches beside a turn', 1, 'stitches') },
+    { unit: 'stitches' },
+  );
 }
 
 /** In cm of dart for each cm beyond, and the difference from which it counts. */

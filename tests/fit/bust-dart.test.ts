@@ -48,6 +48,14 @@ const asks = fc
   });
 
 describe('a bust dart', () => {
+  it('keeps a stitch beside its outermost turn, however wide the stitches are', () => {
+    const wide = { stitchesPerCm: perCm(0.1), rowsPerCm: perCm(3) };
+    const found = bustDart({ ...ask, gauge: wide });
+    // 2.5 cm of clearance are a quarter of a stitch.
+    expect(found.workings.find(({ label }) => label.startsWith('first turn'))?.result.value).toBe(1);
+    expect(found.kind).toBe('bust dart');
+  });
+
   it('adds to the front what it is longer than the back, and nothing to the back', () => {
     fc.assert(
       fc.property(asks, (any) => {
