@@ -56,9 +56,8 @@ export function runScript(given: CompiledFlow, script: Script, terms: Dialect = 
       continue;
     }
     const heard = say(flow, session, typed);
-    session = heard.session;
-    const still = standing(flow, session);
-    if (still.at === 'question' && still.stop.id === id) {
+    if (isTaken(id, session, heard.session)) session = heard.session;
+    else {
       refused.push({
         question: id,
         answer: typed.join(' / '),
@@ -85,6 +84,19 @@ function say(
   let now: { session: Session; replies: readonly Reply[] } = { session, replies: [] };
   for (const text of typed) now = turn(flow, now.session, { text }, 0);
   return now;
+}
+
+/** Words such as 'back' or 'cancel' are obeyed, but they are no answers. */
+function isTaken(question: string, before: Session, after: Session): boolean {
+  const added = after.log.slice(before.log.length);
+  const { rest, revisiting, elsewhere } = after.place;
+  return (
+    added.every(({ line }) => line === 'answer') &&
+    added.some((line) => line.line === 'answer' && line.question === question) &&
+    rest === 'none' &&
+    revisiting === null &&
+    elsewhere === undefined
+  );
 }
 
 /** Goes past a question so that the ones behind it are seen too. */

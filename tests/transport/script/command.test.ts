@@ -228,6 +228,18 @@ describe('a sheet', () => {
   });
 });
 
+describe('words that are obeyed in an interview', () => {
+  it.each(['back', 'start over', 'cancel', 'pause', 'review', 'help', 'inches', 'another chapter'])(
+    'are no answer in a file: %s',
+    async (word) => {
+      const file = written('obeyed.yaml', SPACING.replace('72', word));
+      const { code, error } = await run('--flow', 'spacing', '--answers', file);
+      expect(code).toBe(2);
+      expect(error).toContain(`spacing_to: '${word}' was not taken.`);
+    },
+  );
+});
+
 describe('UK terms', () => {
   it('word the interviews, the questions and the files of a plan, where they are asked for', async () => {
     const flow = ['--flow', 'swatch', '--questions', '--terms'];
