@@ -28,6 +28,7 @@ export const SUGGESTIONS: Suggestions = {
     return [{ value: { kind: 'choice', choice: flat ? 'flat' : 'round' }, from: 'as the body is knitted' }];
   },
   'womens table': fixedChoice('women', 'the widest table'),
+  'waist at the sides': fixedChoice('sides', 'the usual way'),
   'set-in sleeves': fixedChoice('set_in', 'a common way'),
   'band picked up': fixedChoice('stitches', 'a common way'),
   'no sleeves': fixedChoice('none', 'on the safe side'),

@@ -10,11 +10,14 @@ import { level, type Piece, piece } from './outline.ts';
 import { type Carriers, type Spacing, space } from './spacing.ts';
 import { type Cm, cm, rows, type Stitches } from './units.ts';
 import type { Direction, LevelName } from './words.ts';
-import type { WorkingLine } from './working.ts';
+import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** Common practice of the trade: an inch of plain fabric at the waist, and an inch below the underarm. */
 export const PLAIN_AT_WAIST: Cm = cm(2.54);
 export const PLAIN_BELOW_UNDERARM: Cm = cm(2.54);
+
+/** At both sides, on two dart lines of front and back each, or on two of the back alone (in the round). */
+export type BodyLines = 'sides' | 'darts' | 'back darts';
 
 export interface BodyAsk {
   readonly gauge: Gauge;
@@ -31,6 +34,8 @@ export interface BodyAsk {
   /** Underarm to lower edge, finished. */
   readonly length: Cm;
   readonly waist: { readonly around: Cm; readonly belowUnderarm: Cm } | null;
+  /** Where its stitches are lost and gained; at the sides where nothing is said. */
+  readonly lines?: BodyLines;
   /** Finished width around at the lower edge, where it is to differ from the pattern's. */
   readonly hip: Cm | null;
 }
@@ -64,17 +69,31 @@ export interface BodyShaping {
 /** Why the body cannot be drawn at all. */
 export interface BodyCannot {
   readonly kind: 'cannot';
-  readonly why: 'waist outside the body' | 'edging longer than the piece';
+  readonly why: 'waist outside the body' | 'edging longer than the piece' | 'darts meet';
   /** The one wanted, or the pattern's own where that is too short for the edging. */
   readonly length: Cm;
   readonly edging: Cm;
   readonly waistAt: Cm | null;
 }
 
-/** Stitches that one shaping row changes: four in the round (two at each side), two on a flat piece. */
-export function perBodyRow(gauge: Gauge): 2 | 4 {
+/** Stitches that one shaping row changes: two at each side or dart line in the round, two on a flat piece and four in its darts. */
+export function perBodyRow(gauge: Gauge, lines: BodyLines = 'sides'): 2 | 4 | 8 {
+  if (lines === 'darts') return gauge.worked === 'round' ? 8 : 4;
   return gauge.worked === 'round' ? 4 : 2;
 }
+
+/** From a side, or the seam of a flat piece, to its dart line: a quarter of front or back (common practice). */
+export function toDartLine(count: Stitches, { gauge, edge }: Pick<BodyAsk, 'gauge' | 'edge'>): WorkingLine {
+  const a = quantity('stitches where the darts begin', count, 'stitches');
+  const b = quantity('edge stitches', edge, 'stitches');
+  return gauge.worked === 'round'
+    ? workOut('stitches from a side to its dart line', 'a / 8', { a }, WHOLE)
+    : workOut('stitches from a seam to its dart line', '(a - b) / 4', { a, b }, WHOLE);
+}
+
+const WHOLE = { unit: 'stitches', rounding: { to: 'whole' } } as const;
+/** Fewer stitches beside a dart are none. */
+const LEFT_BESIDE_DART = 2;
 
 /**
  * Draws the body anew with its wanted length and waist; where the pattern changes its count, that is spaced anew too.
@@ -84,7 +103,7 @@ export function shapeBody(ask: BodyAsk): BodyShaping | BodyCannot {
   const impossible = outside(ask);
   if (impossible !== undefined) return impossible;
   const { gauge, pattern } = ask;
-  const per = perBodyRow(gauge);
+  const per = perBodyRow(gauge, ask.lines);
   const share = gauge.worked === 'round' ? 1 : 2;
   const rule = {
     multiple: per,
@@ -98,6 +117,7 @@ export function shapeBody(ask: BodyAsk): BodyShaping | BodyCannot {
     (waist === null || pattern.hem % per === pattern.bust % per ? null : widthNow(pattern.hem, ask));
   const hem = hip === null ? null : countFor('lower edge', cm(hip / share), gauge, rule);
   const counts = { hem: hem?.stitches ?? pattern.hem, waist: waist?.stitches ?? null, bust: pattern.bust };
+  if (dartsMeet(ask, counts)) return { ...facts(ask), why: 'darts meet' };
   const { marks, sections, inAll } = divide(ask, counts);
   return {
     kind: 'body',
@@ -117,15 +137,35 @@ export function shapeBody(ask: BodyAsk): BodyShaping | BodyCannot {
 }
 
 function outside(ask: BodyAsk): BodyCannot | undefined {
-  const waistAt = ask.waist === null ? null : cm(ask.length - ask.waist.belowUnderarm);
-  const edging = ask.pattern.edging;
-  const facts = { kind: 'cannot' as const, length: ask.length, edging, waistAt };
+  const { edging, waistAt, ...rest } = facts(ask);
   const shortest = cm(Math.min(ask.length, ask.pattern.length));
-  if (shortest <= edging) return { ...facts, length: shortest, why: 'edging longer than the piece' };
+  if (shortest <= edging)
+    return { ...rest, edging, waistAt, length: shortest, why: 'edging longer than the piece' };
   if (waistAt === null || ask.waist === null) return undefined;
   const half = PLAIN_AT_WAIST / 2;
   const fits = waistAt - half > edging && ask.waist.belowUnderarm - half > PLAIN_BELOW_UNDERARM;
-  return fits ? undefined : { ...facts, why: 'waist outside the body' };
+  return fits ? undefined : { ...rest, edging, waistAt, why: 'waist outside the body' };
+}
+
+function facts({ waist, length, pattern }: BodyAsk): Omit<BodyCannot, 'why'> {
+  const waistAt = waist === null ? null : cm(length - waist.belowUnderarm);
+  return { kind: 'cannot', length, edging: pattern.edging, waistAt };
+}
+
+/** Each dart takes as many stitches on either side of its line as there are shaping rows. */
+function dartsMeet(ask: BodyAsk, { hem, waist, bust }: Counts): boolean {
+  const { lines = 'sides', gauge } = ask;
+  if (lines === 'sides' || waist === null) return false;
+  return [hem, bust].some((count) => {
+    const times = (count - waist) / perBodyRow(gauge, lines);
+    return times > toDartLine(count, ask).result.value - LEFT_BESIDE_DART;
+  });
+}
+
+interface Counts {
+  readonly hem: Stitches;
+  readonly waist: Stitches | null;
+  readonly bust: Stitches;
 }
 
 /** Finished width around of a count as it stands, edge stitches left out. */
@@ -140,7 +180,7 @@ interface Mark {
   readonly level: LevelName;
 }
 
-function divide(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; bust: Stitches }) {
+function divide(ask: BodyAsk, counts: Counts) {
   const marks = marksOf(ask, counts);
   const lines = marks.map((mark, i) =>
     i === 0 ? null : rowAt(heightName(mark, marks[i - 1]), mark.height, ask.gauge),
@@ -166,7 +206,7 @@ function divide(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; b
 }
 
 /** Levels with their heights from the start, in the order of knitting. */
-function marksOf(ask: BodyAsk, counts: { hem: Stitches; waist: Stitches | null; bust: Stitches }): Mark[] {
+function marksOf(ask: BodyAsk, counts: Counts): Mark[] {
   const { length, waist } = ask;
   const edge: Mark[] = [
     { height: cm(0), stitches: counts.hem, level: 'cast-on' },
@@ -208,7 +248,7 @@ function spaced(ask: BodyAsk, between: Stretch, from: Mark, to: Mark): Omit<Body
     rows: between.rows,
     from: from.stitches,
     to: to.stitches,
-    perRow: perBodyRow(ask.gauge),
+    perRow: perBodyRow(ask.gauge, ask.lines),
     carriers: carriersOf(ask.gauge),
     lead: rows(first ? plain.result.value : 0),
     trail: rows(last ? plain.result.value : 0),

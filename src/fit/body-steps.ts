@@ -1,6 +1,6 @@
 /** The body's sections as steps of a plan, in the order of knitting. */
 import type { BodyItem } from './body-lay.ts';
-import type { BodySection, BodyShaping } from './body-shaping.ts';
+import { type BodySection, type BodyShaping, perBodyRow, toDartLine } from './body-shaping.ts';
 import { rowAt } from './heights.ts';
 import type { PhraseName } from './phrases.ts';
 import {
@@ -240,6 +240,7 @@ function shaped(
   const { ask } = body;
   const made = section.spacing === null ? null : shaping(section.spacing, at(body), ask.gauge, ask.edge);
   const height = heightLine('length of this section', section.stretch.rows, ask.gauge);
+  const darts = dartLines(body, section);
   return step(piece, phrase(ask.direction === 'up' ? up : down), {
     worked: body.ask.gauge.worked,
     pattern:
@@ -253,8 +254,15 @@ function shaped(
     check: last
       ? phrase('check: length in all', { length: total(body).result })
       : phrase('check: length so far', { length: height.result }),
-    notes: [...(made?.notes ?? []), ...piecesAlike(body, alike)],
-    workings: [asPattern(body), ...section.workings, height, total(body), ...(made?.workings ?? [])],
+    notes: [...darts.notes, ...(made?.notes ?? []), ...piecesAlike(body, alike)],
+    workings: [
+      asPattern(body),
+      ...darts.workings,
+      ...section.workings,
+      height,
+      total(body),
+      ...(made?.workings ?? []),
+    ],
   });
 }
 
@@ -281,12 +289,31 @@ function total(body: BodyShaping): WorkingLine {
 }
 
 function perRow(body: BodyShaping) {
-  return quantity('stitches a shaping row', body.ask.gauge.worked === 'round' ? 4 : 2, 'stitches');
+  return quantity('stitches a shaping row', perBodyRow(body.ask.gauge, body.ask.lines), 'stitches');
 }
 
 function at(body: BodyShaping): ShapedAt {
-  return body.ask.gauge.worked === 'round' ? 'both sides of both side lines' : 'both edges';
+  const { gauge, lines = 'sides' } = body.ask;
+  const round = gauge.worked === 'round';
+  if (lines === 'sides') return round ? 'both sides of both side lines' : 'both edges';
+  return lines === 'darts' && round ? 'both sides of all four dart lines' : 'both sides of both dart lines';
 }
+
+/** Where the dart lines lie; said where the first of them is shaped. */
+function dartLines({ ask, sections }: BodyShaping, { from, name }: BodySection) {
+  const { gauge, lines = 'sides' } = ask;
+  const first = sections.find(({ spacing }) => spacing !== null)?.name === name;
+  if (lines === 'sides' || !first) return { notes: [], workings: [] };
+  const line = toDartLine(from, ask);
+  const where = lines === 'back darts' ? 'back' : gauge.worked === 'round' ? 'round' : 'piece';
+  return { notes: [phrase(DART_LINES[where], { in: line.result })], workings: [line] };
+}
+
+const DART_LINES = {
+  round: 'note: four dart lines',
+  piece: 'note: dart lines of a piece',
+  back: 'note: dart lines of the back',
+} as const satisfies Record<string, PhraseName>;
 
 function pieceName(body: BodyShaping): 'body' | 'back' {
   return body.ask.gauge.worked === 'round' ? 'body' : 'back';

@@ -38,6 +38,7 @@ export const SHAPED_AT = [
   'both sides of the underarm line',
   'both sides of both side lines',
   'both sides of both dart lines',
+  'both sides of all four dart lines',
   'one edge',
 ] as const;
 export type ShapedAt = (typeof SHAPED_AT)[number];
@@ -48,6 +49,7 @@ export const PLACES: Readonly<Record<ShapedAt, number>> = {
   'both sides of the underarm line': 2,
   'both sides of both side lines': 4,
   'both sides of both dart lines': 4,
+  'both sides of all four dart lines': 8,
   'one edge': 1,
 };
 

@@ -8,6 +8,7 @@ const SIDES: Readonly<Record<ShapedAt, string>> = {
   'both sides of the underarm line': 'on each side of the underarm marker',
   'both sides of both side lines': 'on each side of both side markers',
   'both sides of both dart lines': 'on each side of both dart markers',
+  'both sides of all four dart lines': 'on each side of all four dart markers',
   'one edge': 'at the edge',
 };
 

@@ -43,8 +43,9 @@ export const bodyAsks: fc.Arbitrary<BodyAsk> = fc
     edging: lengths(0, 10),
     waist: fc.option(fc.record({ around: lengths(50, 160), belowUnderarm: lengths(5, 40) }), { nil: null }),
     hip: fc.option(lengths(60, 170), { nil: null }),
+    drawnIn: fc.constantFrom('sides' as const, 'sides' as const, 'darts' as const, 'back darts' as const),
   })
-  .map(({ gauge, bust, spread, patternLength, edging, ...rest }) => {
+  .map(({ gauge, bust, spread, patternLength, edging, drawnIn, ...rest }) => {
     const edge = gauge.worked === 'flat' ? 2 : 0;
     const share = gauge.worked === 'flat' ? 2 : 1;
     const count = Math.round((bust / share) * gauge.stitches.perCm) + edge;
@@ -52,6 +53,8 @@ export const bodyAsks: fc.Arbitrary<BodyAsk> = fc
       ...rest,
       gauge,
       edge,
+      // Darts lie where a waist is drawn in; those of the back alone in the round.
+      lines: rest.waist === null || (drawnIn === 'back darts' && edge > 0) ? 'sides' : drawnIn,
       pattern: { hem: stitches(count + spread), bust: stitches(count), length: patternLength, edging },
     };
   });

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type BodyShaping, PLAIN_AT_WAIST, perBodyRow, shapeBody } from '../../src/fit/body-shaping.ts';
+import {
+  type BodyAsk,
+  type BodyShaping,
+  PLAIN_AT_WAIST,
+  perBodyRow,
+  shapeBody,
+  toDartLine,
+} from '../../src/fit/body-shaping.ts';
 import { bodyPart } from '../../src/fit/body-steps.ts';
 import { evaluate } from '../../src/fit/formula.ts';
 import { sections } from '../../src/fit/outline.ts';
@@ -73,13 +80,49 @@ describe('the body, drawn anew', () => {
     drawn((body) => {
       const { ask, waist } = body;
       if (waist === null || ask.waist === null) return;
-      const per = perBodyRow(ask.gauge);
+      const per = perBodyRow(ask.gauge, ask.lines);
       expect(Math.abs(waist.stitches - ask.pattern.bust) % per).toBe(0);
       const share = ask.gauge.worked === 'flat' ? 2 : 1;
       const wanted = (ask.waist.around / share) * ask.gauge.stitches.perCm + ask.edge;
       expect(Math.abs(waist.stitches - wanted)).toBeLessThanOrEqual(per / 2 + 1e-6);
       expect(waist.workings[0]?.result.value).toBe(waist.stitches);
     }, 2_000);
+  });
+
+  it('leaves stitches beside every dart line, and tells where the first of them lie', () => {
+    let darts = 0;
+    drawn((body) => {
+      const { ask, waist } = body;
+      if (ask.lines === 'sides' || waist === null) return;
+      const first = body.sections.find(({ spacing }) => spacing !== null);
+      if (first === undefined) return;
+      darts += 1;
+      const beside = toDartLine(first.from, ask).result.value;
+      const quarter = (first.from - ask.edge) / (ask.gauge.worked === 'round' ? 8 : 4);
+      expect(Math.abs(beside - quarter)).toBeLessThanOrEqual(0.5);
+      const times = (first.from - waist.stitches) / perBodyRow(ask.gauge, ask.lines);
+      expect(beside - times).toBeGreaterThanOrEqual(2);
+      const told = bodyPart(body, null).steps.flatMap(({ notes }) => notes.map(({ say }) => say));
+      expect(told.filter((say) => / dart lines|dart lines of/.test(say))).toHaveLength(1);
+    }, 2_000);
+    expect(darts).toBeGreaterThan(100);
+  });
+
+  it('refuses darts that would meet', () => {
+    const ask: BodyAsk = {
+      gauge: over10cm(22, 30, 'round'),
+      direction: 'up',
+      edge: 0,
+      pattern: { hem: stitches(40), bust: stitches(40), length: cm(40), edging: cm(4) },
+      length: cm(40),
+      waist: { around: cm(7.5), belowUnderarm: cm(18) },
+      hip: null,
+    };
+    // At 2.2 stitches to the centimetre 7.5 cm are 16.5; in eights below 40 that is 16, three darts deep.
+    expect(shapeBody({ ...ask, lines: 'sides' }).kind).toBe('body');
+    expect(shapeBody({ ...ask, lines: 'darts' })).toMatchObject({ kind: 'body', waist: { stitches: 16 } });
+    // In fours it is 16 too, but six deep, and only five stitches lie beside each line of the back.
+    expect(shapeBody({ ...ask, lines: 'back darts' })).toMatchObject({ kind: 'cannot', why: 'darts meet' });
   });
 
   it('puts an inch of plain fabric at the waist, as near as rows allow', () => {
@@ -97,7 +140,7 @@ describe('the body, drawn anew', () => {
     drawn((body) => {
       if (body.ask.hip !== null) return;
       const moved = (body.hem?.stitches ?? body.ask.pattern.hem) - body.ask.pattern.hem;
-      expect(Math.abs(moved)).toBeLessThanOrEqual(perBodyRow(body.ask.gauge) / 2);
+      expect(Math.abs(moved)).toBeLessThanOrEqual(perBodyRow(body.ask.gauge, body.ask.lines) / 2);
       expect(body.hemMoved).toBe(moved !== 0);
     }, 1_000);
   });

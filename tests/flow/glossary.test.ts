@@ -25,7 +25,10 @@ const TERMS: readonly Term[] = [
   { term: /\bset[- ]in\b/i, explained: /set-in sleeve: the body has an armhole/i },
   { term: /\bdrop shoulders?\b/i, explained: /drop shoulder: the body is straight/i },
   { term: /\bcaps?\b/i, explained: /a cap, a curved top/i },
-  { term: /\bdarts\b/i, explained: /darts that run up and down add width|makes room for the bust/i },
+  {
+    term: /\bdarts\b/i,
+    explained: /darts that run up and down add width|makes room for the bust|darts are lines within/i,
+  },
   { term: /\bwedge\b/i, explained: /more rows than the others: a wedge/i },
   { term: /\bschematic\b/i, explained: /schematic, (?:the|a) drawing with measurements/i },
   { term: /\bmultiple\b/i, explained: /"multiple of 4 plus 1" is a count/i },

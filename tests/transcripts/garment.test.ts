@@ -58,6 +58,7 @@ const SLEEVES_AND_BODY: readonly Conversation[] = [
       ['waist_ease', '2 inches', 'positive ease'],
       ['underarm_to_waist', '7'],
       ['p_hem_stitches', "don't know", 'I take 149 stitches'],
+      ['waist_lines', 'at the sides'],
       ['review', 'yes'],
     ],
     ends: 'plan',
