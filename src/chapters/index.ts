@@ -14,7 +14,7 @@ import { readingResult } from './reading.ts';
 import { recheckResult } from './recheck.ts';
 import { regaugeResult } from './regauge.ts';
 import { shoulderResult } from './shoulder.ts';
-import { sizeResult } from './size.ts';
+import { garmentResult, sizeResult } from './size.ts';
 import { spacingResult } from './spacing.ts';
 import { spreadResult } from './spread.ts';
 import { stitchesResult } from './stitches.ts';
@@ -30,6 +30,7 @@ export const CALCULATIONS: Calculations = {
     body: bodyResult,
     ease: easeResult,
     size: sizeResult,
+    garment: garmentResult,
     sleeve: sleeveResult,
     length: lengthResult,
     waist: waistResult,

@@ -12,11 +12,13 @@ import {
 } from '../fit/plan.ts';
 import { type Beyond, chooseSize, type RankedSize } from '../fit/size.ts';
 import { say, step } from '../fit/steps.ts';
-import { type FrontExtra, targetsFor } from '../fit/targets.ts';
+import { type FrontExtra, targetsFor, targetsFromGarment, type Wanted } from '../fit/targets.ts';
+import type { Cm } from '../fit/units.ts';
 import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
+import { valueGiven } from '../flow/answer.ts';
 import type { Sheet } from '../flow/calculations.ts';
 import { bodyKnown, fitOf } from './body-known.ts';
-import { type Ledger, ledger, take } from './ledger.ts';
+import { type Ledger, ledger, take, takeLength } from './ledger.ts';
 import { missing, planOf } from './make-plan.ts';
 import { ownGauges, patternOf } from './pattern-of.ts';
 import { SUGGESTIONS } from './suggestions.ts';
@@ -27,6 +29,27 @@ export function sizeResult(sheet: Sheet): Outcome {
   if (made === undefined) return missing(book);
   const needle = byTheNeedle(book, made.followed);
   return planOf(book, made.summary, [{ ...made.part, steps: [...made.part.steps, ...needle] }]);
+}
+
+/** The same by a sweater that fits: its measurements are the targets. */
+export function garmentResult(sheet: Sheet): Outcome {
+  const book = ledger(sheet, SUGGESTIONS);
+  const around = takeLength(book, 'garment_bust');
+  const measured = {
+    bust: around,
+    'upper arm': asked(book, 'garment_upper_arm'),
+    'body length': asked(book, 'garment_length'),
+  };
+  const known = Object.fromEntries(Object.entries(measured).filter(([, length]) => length !== undefined));
+  const made = around === undefined ? undefined : sizePart(book, { targets: targetsFromGarment(known) });
+  if (made === undefined) return missing(book);
+  const needle = byTheNeedle(book, made.followed);
+  return planOf(book, made.summary, [{ ...made.part, steps: [...made.part.steps, ...needle] }]);
+}
+
+/** Undefined where it was not asked, or is not known: then it is not compared. */
+function asked(book: Ledger, question: string): Cm | undefined {
+  return valueGiven(book.sheet.answers, question, 'length')?.cm;
 }
 
 /** The size as it is, made as wide as is wanted by another needle; nothing where it is that wide, or as good as. */
@@ -51,11 +74,14 @@ export interface SizeTold {
   readonly followed: RankedSize;
 }
 
-export function sizePart(book: Ledger): SizeTold | undefined {
+/** By the body, where no other targets are given. */
+export function sizePart(
+  book: Ledger,
+  wanted: Pick<Wanted, 'targets' | 'front'> = targetsFor(bodyKnown(book.sheet), { fit: fitOf(book.sheet) }),
+): SizeTold | undefined {
   const pattern = patternOf(book);
   const own = pattern && ownGauges(book, pattern);
   if (pattern === undefined || own === undefined) return undefined;
-  const wanted = targetsFor(bodyKnown(book.sheet), { fit: fitOf(book.sheet) });
   const choice = chooseSize(pattern, wanted.targets, own);
   if (choice.kind !== 'ranked') return undefined;
   const label = take(book, 'size', 'size')?.label;

@@ -24,6 +24,8 @@ export const SAID: readonly (readonly [said: string, meant: string, ...alsoMeant
   ['pattern wants dk, I have chunky', 'regauge'],
   ['only 19 sts to four inches instead of 20', 'regauge'],
   ['which size do I knit', 'size'],
+  ['I want to copy my favourite sweater', 'garment'],
+  ['can I measure my favourite sweater instead', 'garment', 'body', 'measure'],
   ["I'm between 38 and 42", 'size'],
   ['what size for a 3 year old', 'size'],
   ['no size fits my bust', 'size', 'blend', 'bust'],
