@@ -35,6 +35,13 @@ describe('the README', () => {
     expect(renewed(readme)).toBe(readme);
   });
 
+  it('shows an interview that goes through to its plan, with every answer taken', () => {
+    const talk = blockAfter('## What a short interview looks like');
+    expect(talk).toMatch(/^1\. Body: Cast-on and hem$/m);
+    expect(talk).toContain('It will measure:');
+    expect(talk).not.toMatch(/Not taken|Please answer/);
+  });
+
   it('has an example file of answers that gives a plan', () => {
     expect(planOf('sleeve', blockAfter('An answer file has'))).toMatch(/^1\. Sleeve/m);
   });
