@@ -1,3 +1,10 @@
-import { walkChapters } from './walk-chapters.ts';
+import { expect, it } from 'vitest';
+import { chaptersOf, lackingIn, PATIENCE } from './walk-chapters.ts';
 
-walkChapters(3);
+it.each(chaptersOf(3))(
+  '%s goes on whatever is typed, loses nothing and comes to an end',
+  (_, flow) => {
+    expect(lackingIn(flow)).toEqual({ neverMet: [], unended: 0 });
+  },
+  PATIENCE,
+);
