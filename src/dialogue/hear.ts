@@ -6,6 +6,7 @@ import type { Asked } from '../flow/compile.ts';
 import type { Question } from '../flow/schema.ts';
 import { exampleFor } from './example.ts';
 import { readChoice, readChoices } from './read/choice.ts';
+import { CONE } from './read/cone.ts';
 import { readRows, readStitches, readWhole } from './read/count.ts';
 import { readEase } from './read/ease.ts';
 import { readGauge } from './read/gauge.ts';
@@ -58,8 +59,9 @@ function figuresIn(value: Value): number | undefined {
   return value.kind === 'counts' ? value.counts.length : undefined;
 }
 
-/** A reader's example is one of its kind; the question's own is nearer to what is asked. */
+/** A reader's example is one of its kind; the question's own is nearer to what is asked, unless a cone was told. */
 function withOwnExample({ question, answers }: Asked, read: Refused): Refused {
+  if (read.example === CONE.example) return read;
   if (question.kind === 'size' || question.kind === 'shaping line') return read;
   return { ...read, example: exampleFor(question, answers.unit === undefined ? 'cm' : unitOf(answers)) };
 }

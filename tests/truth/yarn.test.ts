@@ -92,22 +92,50 @@ describe('the last of the yarn', () => {
   );
 });
 
-describe('yarn count (mypollywogs.com, Yarn count systems)', () => {
-  const yardsToThePound = (system: YarnCount, size: number, plies: number, strands?: number) =>
-    (metresPerGram(system, size, plies, strands).exact * GRAMS_PER_POUND) / METRES_PER_YARD;
+const yardsToThePound = (count: YarnCount, size: number, plies: number, strands?: number) =>
+  (metresPerGram(count, size, plies, strands).exact * GRAMS_PER_POUND) / METRES_PER_YARD;
+const metresToTheKilogram = (count: YarnCount, size: number, plies: number) =>
+  metresPerGram(count, size, plies).exact * 1000;
 
+describe('yarn count (mypollywogs.com, Yarn count systems)', () => {
   it.each<[YarnCount, number, number, number]>([
     ['worsted', 24, 2, 6720],
     ['worsted', 28, 2, 7840],
     ['worsted', 15, 3, 2800],
     ['cotton', 16, 2, 6720],
     ['cotton', 20, 2, 8400],
-  ])('%s size %i in %i plies has %i yd to the pound', (system, size, plies, yards) => {
-    expect(yardsToThePound(system, size, plies)).toBeCloseTo(yards, 6);
+  ])('%s size %i in %i plies has %i yd to the pound', (count, size, plies, yards) => {
+    expect(yardsToThePound(count, size, plies)).toBeCloseTo(yards, 6);
   });
 
   it('two strands of 2/24 worsted have 3360', () => {
     expect(yardsToThePound('worsted', 24, 2, 2)).toBeCloseTo(3360, 6);
+  });
+});
+
+describe('metric yarn count', () => {
+  it.each([
+    ['georgeweil.com, Understanding yarn count measurements', 60, 2, 30_000],
+    ['pashminas-cashmere.blogspot.com, Details about yarn count, 2017', 60, 4, 15_000],
+    ['miniknittingstuff.com, Yarn count', 30, 2, 15_000],
+    ['support.kniterate.com, Yarn count and converting yarn counts', 120, 4, 30_000],
+    ['support.kniterate.com, Yarn count and converting yarn counts', 12, 2, 6000],
+  ])('%s: Nm %i in %i plies has %i m to the kilogram', (_, size, plies, metres) => {
+    expect(metresToTheKilogram('metric', size, plies)).toBeCloseTo(metres, 6);
+  });
+
+  // textileschool.com, Yarn conversions: Nm = 1.6934 × cotton count. Printed to four decimals.
+  it('is 1.6934 times the cotton count', () => {
+    expect(metresToTheKilogram('cotton', 1, 1) / metresToTheKilogram('metric', 1, 1)).toBeCloseTo(1.6934, 4);
+  });
+
+  // miniknittingstuff.com, Yarn count: tex = 590.50 / cotton, 885.80 / worsted, 1000 / Nm. Printed to a tenth, cotton cut.
+  it.each<[YarnCount, number]>([
+    ['cotton', 590.5],
+    ['worsted', 885.8],
+    ['metric', 1000],
+  ])('size 1 of the %s count weighs %f g to the kilometre', (count, tex) => {
+    expect(Math.abs(1_000_000 / metresToTheKilogram(count, 1, 1) - tex)).toBeLessThan(0.1);
   });
 });
 

@@ -1,10 +1,13 @@
 /** Reads an amount of yarn: a length ('nearly 2000 yards'), a weight ('450 g') or balls ('7 balls'). */
 import { formatDecimal } from '../../fit/units.ts';
+import { GRAMS_PER_OUNCE, METRES_PER_YARD } from '../../fit/yarn.ts';
+import { type LengthTyped, readCone } from './cone.ts';
 import { askBack, type Expected, type Heard, heard, refused } from './heard.ts';
 import { isRefused, listen } from './listen.ts';
 import { judgeRest } from './rest.ts';
 import type { Token } from './token.ts';
 import { means } from './vocabulary.ts';
+import { BROKEN, MOST_YARN } from './yarn-limits.ts';
 
 /** `approximate`: 'nearly', 'about'. */
 export type YarnAmount =
@@ -22,11 +25,6 @@ export type YarnAmount =
     }
   | { readonly in: 'balls'; readonly balls: number; readonly approximate: boolean };
 
-/** Exact: international yard and pound agreement of 1959. */
-const METRES_PER_YARD = 0.9144;
-const GRAMS_PER_OUNCE = 28.349523125;
-const MOST = 50_000;
-
 export function readYarn(text: string): Heard<YarnAmount> {
   const expected: Expected = { what: 'an amount of yarn with its unit', example: '1200 m' };
   const tokens = listen(text, expected);
@@ -36,14 +34,13 @@ export function readYarn(text: string): Heard<YarnAmount> {
   if (another !== undefined) return refused('several numbers', expected);
   const number = tokens[at];
   if (number?.is !== 'number' || tokens[at - 1]?.text === '-') return refused('negative', expected);
-  // '2,000' and '2.000' of yarn are thousands, yet a decimal can be typed so too: the person decides.
-  const isBroken = /^\d{1,3}[.,]\d{3}$/.test(number.text);
+  const isBroken = BROKEN.test(number.text);
   const value = isBroken ? Math.round(number.value * 1000) : number.value;
   const others = tokens.filter((t) => t !== number);
   const approximate = others.some((t) => means(t.text, 'approximate'));
   const found = amountOf(value, tokens[at + 1], approximate);
   if (found === undefined) return refused('incomplete', expected);
-  if (value <= 0 || value > MOST) return refused('out of range', expected);
+  if (value <= 0 || value > MOST_YARN) return refused('out of range', expected);
   const verdict = judgeRest(
     others.filter((t) => t !== tokens[at + 1] && t.text !== 'yarn' && t.text !== 'wool'),
     [],
@@ -53,11 +50,16 @@ export function readYarn(text: string): Heard<YarnAmount> {
   return verdict === 'extra words' ? askBack('extra words', found) : heard(found.value, found.echo);
 }
 
-/** A length of yarn, in metres. */
-export function readYarnLength(text: string): Heard<{ metres: number; typed: 'm' | 'yd' }> {
-  return onlyIn(readYarn(text), { what: 'a length of yarn with its unit', example: '120 m' }, (amount) =>
-    amount.in === 'metres' ? { metres: amount.metres, typed: amount.typed } : undefined,
-  );
+/** A length of yarn, in metres, as it is or as a cone of a weight and a yarn number has it. */
+export function readYarnLength(text: string): Heard<LengthTyped> {
+  const expected: Expected = { what: 'a length of yarn with its unit', example: '120 m' };
+  const tokens = listen(text, expected);
+  if (isRefused(tokens)) return tokens;
+  const asLength = () =>
+    onlyIn(readYarn(text), expected, (amount) =>
+      amount.in === 'metres' ? { metres: amount.metres, typed: amount.typed } : undefined,
+    );
+  return readCone(tokens) ?? asLength();
 }
 
 /** A weight of yarn, in grams. */

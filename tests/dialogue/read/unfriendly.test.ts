@@ -17,7 +17,7 @@ import { NUMBER_WORDS } from '../../../src/dialogue/read/number-words.ts';
 import { plain } from '../../../src/dialogue/read/plain.ts';
 import { readShaping } from '../../../src/dialogue/read/shaping.ts';
 import { readLengthRow, readRowRow, readStitchRow } from '../../../src/dialogue/read/sizes.ts';
-import { readYarn } from '../../../src/dialogue/read/yarn.ts';
+import { readYarn, readYarnLength } from '../../../src/dialogue/read/yarn.ts';
 import { readYesNo } from '../../../src/dialogue/read/yes-no.ts';
 import { LENGTH_UNITS, type LengthUnit } from '../../../src/fit/units.ts';
 
@@ -41,6 +41,7 @@ const NUMERIC: Readonly<Record<string, Reader>> = {
   'a stitch multiple': readMultiple,
   'a needle size': readNeedle,
   yarn: readYarn,
+  'a length of yarn': readYarnLength,
 };
 
 const CHOICES: readonly Choice[] = [
@@ -62,7 +63,7 @@ const PIECES = [
   ...'1/2;12;34;241/2;1,234;1e308;sts;st;M;R;m;rows;rnds;in;inch;cm;mm;ft;per;over;to;and;or;from;US;UK;every;foll;times;th'.split(
     ';',
   ),
-  ...'S;XL;2XL;years;mo;yards;g;balls;negative;longer;half;five;thirty;hundred;a;an;of;not;about;Maschen;rangs;spi;🧶'.split(
+  ...'S;XL;2XL;years;mo;yards;g;balls;negative;longer;half;five;thirty;hundred;a;an;of;not;about;2/24;8/12;cotton;Nm;kg;strands;Maschen;rangs;spi;🧶'.split(
     ';',
   ),
 ];
