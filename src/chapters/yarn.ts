@@ -11,8 +11,13 @@ import { missing, planOf } from './make-plan.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 import { resized, restOfSweater, sweaterAsked } from './yarn-sweater.ts';
 
-/** A row is kept back for the bind-off (common practice). */
-const KEPT_BACK = 1;
+/**
+ * Rows whose yarn is kept back to bind off. A plain bind-off takes as much as two (blacksquirrelberkeley.com, Yarn Chicken:
+ * three widths for a row, six to bind off), one and a half (forum.knittinghelp.com, How much yarn is needed for casting
+ * off) or one (100milewear.blogspot.com, 2014); up to five widths (nimble-needles.com, How much yarn do you need for a
+ * bind off). The safest of these: what is left over is less of a loss than an edge that cannot be bound off.
+ */
+const KEPT_BACK = 2;
 
 export function yarnResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);

@@ -27,6 +27,7 @@ export const FINISHING_PHRASES = [
   'do: rows that it gives',
   'do: it lasts',
   'do: it runs short',
+  'do: less than is kept back',
   'note: sleeves change as the body does',
   'note: denser stitches take more',
   'do: the rest takes',
@@ -36,6 +37,7 @@ export const FINISHING_PHRASES = [
   'cannot: more knitted than there is',
   'cannot: nothing knitted yet',
   'instead: weigh a swatch',
-  'note: a row kept back',
+  'note: rows kept back',
+  'note: weigh again near the end',
   'note: wider rows take more',
 ] as const;

@@ -70,8 +70,12 @@ export function yarnLeft(ask: YarnLeftAsk): Lasts | RunsShort {
 }
 
 export interface RowsLeft {
-  /** Whole rows that can be worked after what is kept back. */
+  readonly left: YarnAmount;
+  /** Whole rows that can be worked after what is kept back; never fewer than none. */
   readonly rows: number;
+  readonly keep: number;
+  /** Whether there is as much as is kept back. */
+  readonly bindsOff: boolean;
   readonly workings: readonly WorkingLine[];
 }
 
@@ -84,11 +88,14 @@ export function rowsLeft(unit: YarnUnit, left: number, perRow: number, keep: num
     { a: amount('yarn left', { value: left, unit }), b: amount('one row', { value: perRow, unit }) },
     { unit: 'rows', rounding: { to: 'whole down' } },
   );
+  const bindsOff = whole.result.value >= keep;
+  const given = { left: { value: left, unit }, keep, bindsOff };
+  if (!bindsOff) return { ...given, rows: 0, workings: [whole] };
   const rows = workOut(
     'rows to work',
     'a - k',
     { a: whole.result, k: quantity('rows kept back', keep, 'rows') },
     { unit: 'rows' },
   );
-  return { rows: Math.max(0, rows.exact), workings: [whole, rows] };
+  return { ...given, rows: rows.exact, workings: [whole, rows] };
 }

@@ -42,33 +42,73 @@ export function yarnPart(
   };
 }
 
-/** Whether so many rows can still be had; `perRow` is what one row takes, in grams. */
+/** Whether so many rows can still be had; `perRow` is what one row takes. */
 export function rowsLeftPart(
   left: RowsLeft,
   wanted: number,
   perRow: WorkingLine,
 ): { part: Part; lasts: boolean } {
-  const [had, asked] = [quantity('rows to work', left.rows, 'rows'), quantity('rows wanted', wanted, 'rows')];
-  const lasts = left.rows >= wanted;
-  const difference = lasts
-    ? workOut('rows over', 'a - b', { a: had, b: asked }, { unit: 'rows' })
-    : workOut('rows short', 'b - a', { a: had, b: asked }, { unit: 'rows' });
-  const more = workOut('yarn for them', 'a * b', { a: difference.result, b: perRow.result }, { unit: 'g' });
-  const verdict = lasts
-    ? phrase('do: it lasts', { wanted: asked, over: difference.result })
-    : phrase('do: it runs short', { wanted: asked, short: difference.result, amount: more.result });
+  const lasts = left.bindsOff && left.rows >= wanted;
+  const { told, workings } = lasts ? rowsOver(left, wanted) : rowsShort(left, wanted, perRow);
   return {
     lasts,
     part: {
       steps: [
         step('all', phrase('where: the yarn'), {
-          instead: [say(phrase('do: rows that it gives', { rows: had })), say(verdict)],
-          notes: [phrase('note: a row kept back'), phrase('note: wider rows take more')],
-          workings: [perRow, ...left.workings, difference, ...(lasts ? [] : [more])],
+          instead: told.map(say),
+          notes: [
+            phrase('note: rows kept back'),
+            phrase('note: weigh again near the end'),
+            phrase('note: wider rows take more'),
+          ],
+          workings: [perRow, ...left.workings, ...workings],
         }),
       ],
       finished: [],
       pieces: [],
     },
+  };
+}
+
+interface Verdict {
+  readonly told: readonly Phrase[];
+  readonly workings: readonly WorkingLine[];
+}
+
+function rowsOver(left: RowsLeft, wanted: number): Verdict {
+  const { had, kept, asked } = rowsOf(left, wanted);
+  const over = workOut('rows over', 'a - b', { a: had, b: asked }, { unit: 'rows' });
+  const told = [
+    phrase('do: rows that it gives', { rows: had, kept }),
+    phrase('do: it lasts', { wanted: asked, over: over.result }),
+  ];
+  return { told, workings: [over] };
+}
+
+/** What is lacking is what all rows and the bind-off take, less all that is left: part of a row is of use too. */
+function rowsShort(left: RowsLeft, wanted: number, perRow: WorkingLine): Verdict {
+  const { had, kept, asked } = rowsOf(left, wanted);
+  const lacking = workOut(
+    'yarn lacking',
+    '(b + k) * r - l',
+    { b: asked, k: kept, r: perRow.result, l: amount('yarn left', left.left) },
+    { unit: left.left.unit },
+  );
+  const lacks = { wanted: asked, amount: lacking.result };
+  if (!left.bindsOff)
+    return { told: [phrase('do: less than is kept back', { kept, ...lacks })], workings: [lacking] };
+  const short = workOut('rows short', 'b - a', { a: had, b: asked }, { unit: 'rows' });
+  const told = [
+    phrase('do: rows that it gives', { rows: had, kept }),
+    phrase('do: it runs short', { short: short.result, ...lacks }),
+  ];
+  return { told, workings: [short, lacking] };
+}
+
+function rowsOf({ rows, keep }: RowsLeft, wanted: number) {
+  return {
+    had: quantity('rows to work', rows, 'rows'),
+    kept: quantity('rows kept back', keep, 'rows'),
+    asked: quantity('rows wanted', wanted, 'rows'),
   };
 }

@@ -32,10 +32,13 @@ export const FINISHING_WORDING: Readonly<Record<(typeof FINISHING_PHRASES)[numbe
     'This is the yarn of the pattern as printed. What you make longer or wider takes more, and what you make smaller takes less.',
   'summary: yarn lasts': 'The yarn lasts.',
   'summary: yarn runs short': 'The yarn runs short.',
-  'do: rows that it gives': 'The yarn that is left gives {rows}, with one kept back to [bind off].',
+  'do: rows that it gives':
+    'The yarn that is left gives {rows}, with the yarn of {kept} kept back to [bind off].',
   'do: it lasts': 'You need {wanted}, so {over} can be added.',
   'do: it runs short':
     'You need {wanted}: {short} cannot be had, and about {amount} more would be wanted for them.',
+  'do: less than is kept back':
+    'The yarn that is left gives no more rows: it is less than {kept} take, and so much is kept back to [bind off]. You need {wanted} before it, so about {amount} more would be wanted.',
   'note: sleeves change as the body does': 'The sleeves are taken to change by the same share as the body.',
   'note: denser stitches take more':
     'Yarn goes by length: more stitches to the same width take a longer yarn, fewer a shorter one.',
@@ -48,7 +51,9 @@ export const FINISHING_WORDING: Readonly<Record<(typeof FINISHING_PHRASES)[numbe
   'cannot: more knitted than there is': '{done} of the body are done, and it is {length} long in all.',
   'cannot: nothing knitted yet': 'Nothing is knitted yet, so that nothing tells what the rest takes.',
   'instead: weigh a swatch': 'Knit a swatch, weigh it, and ask how much a sweater takes from it.',
-  'note: a row kept back':
+  'note: rows kept back':
+    'To [bind off] plainly takes the yarn of one to two rows. A stretchy edge can take two or three times as much: then keep more back.',
+  'note: weigh again near the end':
     'Weigh again after a few rows. Scales that show whole grams are off by a row or more near the end.',
   'note: wider rows take more': 'Where the piece grows wider, each row takes more.',
 };

@@ -41,10 +41,12 @@ describe('yarn', () => {
     expectSound(plan);
   });
 
-  it('Figuring out what’s left, 100milewear, 2014: 14.7 g at 4 g a round give 2 rounds and the cast-off', () => {
-    const plan = planOf('yarn', left('14.7 g', '4 g', '1', '2'));
+  it('Figuring out what’s left, 100milewear, 2014: 14.7 g at 4 g a round, three in all, give one beside the bind-off', () => {
+    // There one round's yarn is kept back, and two are worked. Others take more to bind off: here two rows' are kept.
+    const plan = planOf('yarn', left('14.7 g', '4 g', '1', '1'));
+    expect(workingNamed(plan, 'rows in the yarn left').result.value).toBe(3);
     expect(textOf(plan)).toContain(
-      'The yarn that is left gives 2 rows, with one kept back to bind off. You need 2 rows',
+      'The yarn that is left gives 1 row, with the yarn of 2 rows kept back to bind off. You need 1 row, so 0 rows can be added.',
     );
     expect(plan.summary.map((p) => p.say)).toEqual(['summary: yarn lasts']);
     expectSound(plan);
@@ -53,10 +55,41 @@ describe('yarn', () => {
   it('The Asheville Scarf, day 3, destiknitions, 2017: 22 g at 2 g a row are 11 rows', () => {
     const plan = planOf('yarn', left('22 g', '2 g', '1', '12'));
     expect(workingNamed(plan, 'rows in the yarn left').result.value).toBe(11);
+    // 12 rows and 2 to bind off are 28 g.
     expect(textOf(plan)).toContain(
-      'You need 12 rows: 2 rows cannot be had, and about 4 g more would be wanted',
+      'You need 12 rows: 3 rows cannot be had, and about 6 g more would be wanted',
     );
     expectSound(plan);
+  });
+
+  it.each([
+    ['as much as two rows: six widths, and three a row', 'blacksquirrelberkeley.com, Yarn Chicken', 6 / 3],
+    ['one row and a half', 'forum.knittinghelp.com, How much yarn is needed for casting off?', 1.5],
+    [
+      'five widths, three of them a row',
+      'nimble-needles.com, How much yarn do you need for a bind off?',
+      5 / 3,
+    ],
+    ['a round', '100milewear.blogspot.com, Figuring out what’s left, 2014', 1],
+  ])('keeps enough back for a bind-off that takes %s (%s)', (_, __, bindOff) => {
+    for (const grams of ['9', '14.7', '20', '43.9']) {
+      const plan = planOf('yarn', left(`${grams} g`, '4 g', '1', '1'));
+      const worked = workingNamed(plan, 'rows to work').result.value;
+      expect((worked + bindOff) * 4).toBeLessThanOrEqual(Number(grams));
+    }
+  });
+
+  it('says so where the yarn is less than is kept back, and what is lacking for all that is wanted', () => {
+    const plan = planOf('yarn', left('7 g', '4 g', '1', '3'));
+    // Three rows and two to bind off are 20 g.
+    expect(textOf(plan)).toContain(
+      'The yarn that is left gives no more rows: it is less than 2 rows take, and so much is kept back to bind off. You need 3 rows before it, so about 13 g more would be wanted.',
+    );
+    expect(plan.summary.map((p) => p.say)).toEqual(['summary: yarn runs short']);
+    expectSound(plan);
+    const bindOffAlone = planOf('yarn', left('7 g', '4 g', '1', '0'));
+    expect(bindOffAlone.summary.map((p) => p.say)).toEqual(['summary: yarn runs short']);
+    expectSound(bindOffAlone);
   });
 
   it('reckons a sweater from a weighed swatch', () => {

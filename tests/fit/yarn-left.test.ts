@@ -44,7 +44,8 @@ describe('yarn that is left', () => {
       'rows in the yarn left: a / b = 32 rows',
       'rows to work: a - k = 31 rows',
     ]);
-    expect(rowsLeft('g', 1, 1.25, 1).rows).toBe(0);
+    expect(rowsLeft('g', 2.5, 1.25, 2)).toMatchObject({ rows: 0, bindsOff: true });
+    expect(rowsLeft('g', 2.4, 1.25, 2)).toMatchObject({ rows: 0, bindsOff: false });
     for (const none of [0, -1, Number.NaN]) expect(() => rowsLeft('g', 40, none, 1)).toThrow(RangeError);
   });
 });

@@ -21,6 +21,23 @@ const CONVERSATIONS: readonly Conversation[] = [
   },
   {
     situation:
+      'has a cone for the pattern’s balls, and is asked by which count it is numbered: 6773 m of 1183 and a tenth',
+    flow: 'yarn',
+    lines: [
+      ['unit', 'cm'],
+      ['yarn_wish', 'another yarn'],
+      ['yarn_balls', '13'],
+      ['yarn_band', '91 m'],
+      ['yarn_own_band', '2/24 worsted', 'I need the weight of the cone'],
+      ['yarn_own_band', '500 g of 2/24', 'By which one is your yarn numbered?'],
+      ['check', '1', '500 g, size 24 in 2 plies by the worsted count: 6773 m'],
+      ['review', 'yes'],
+    ],
+    ends: 'plan',
+    says: ['It takes about 1183 m, and 1301 m with a margin. Balls to buy: 1.'],
+  },
+  {
+    situation:
       'weighs a swatch of 9 g, six inches square: a sweater of 40 in takes 339 g, eight balls with the margin',
     flow: 'yarn',
     lines: [
@@ -43,7 +60,7 @@ const CONVERSATIONS: readonly Conversation[] = [
   },
   {
     situation:
-      'has 15 g left where two rows took eight: two more rows and the binding off, four cannot be had',
+      'has 15 g left where two rows took eight: one more row and the binding off, five cannot be had',
     flow: 'yarn',
     lines: [
       ['unit', 'cm'],
@@ -56,8 +73,11 @@ const CONVERSATIONS: readonly Conversation[] = [
       ['review', 'yes'],
     ],
     ends: 'plan',
-    // Four grams a row: three rows in all, one of them to bind off.
-    says: ['gives 2 rows, with one kept back to bind off', '4 rows cannot be had'],
+    // Four grams a row: three rows in all, two of them to bind off; six rows and those are 32 g.
+    says: [
+      'gives 1 row, with the yarn of 2 rows kept back to bind off',
+      '5 rows cannot be had, and about 17 g more',
+    ],
   },
 ];
 
