@@ -1,5 +1,5 @@
 /** The alterations, asked of the engine with the figures that were answered. */
-import { type BodyCannot, type BodyLines, type BodyShaping, shapeBody } from '../fit/body-shaping.ts';
+import { type BodyAsk, type BodyCannot, type BodyShaping, shapeBody } from '../fit/body-shaping.ts';
 import { bodyPart } from '../fit/body-steps.ts';
 import type { DropShoulder } from '../fit/drop-shoulder.ts';
 import { easedWidth, easeLine } from '../fit/ease.ts';
@@ -11,7 +11,7 @@ import { quantity, type WorkingLine, workOut } from '../fit/working.ts';
 import { fitOf } from './body-known.ts';
 import { capFor } from './cap-of.ts';
 import { bodyFigures, sleeveFigures } from './figures.ts';
-import { type Ledger, take, takeChoice, takeLength } from './ledger.ts';
+import { type Ledger, take, takeLength } from './ledger.ts';
 import { ownGauge } from './own-gauge.ts';
 
 /** A part of the plan; or why it cannot be made; or undefined where figures are missing (they are entered as waiting). */
@@ -70,8 +70,8 @@ function armholeWide({ topWidth }: Pick<DropShoulder, 'topWidth'>): WorkingLine 
   return workOut('width at the upper arm', 'a', { a: width }, { unit: 'cm' });
 }
 
-export function bodyAltered(book: Ledger, wish: BodyWish): Altered {
-  const made = bodyShaped(book, wish);
+export function lengthAltered(book: Ledger): Altered {
+  const made = bodyShaped(book, { length: true, waist: false });
   if (made === undefined || 'kind' in made) return made;
   return bodyPart(made.shaped, made.waist);
 }
@@ -87,47 +87,31 @@ export interface ShapedBody {
   readonly waist: WorkingLine | null;
 }
 
-/** Where its length is not to change, it is the pattern's. Undefined where figures are missing. */
+/** Shaped at the sides. Undefined where figures are missing. */
 export function bodyShaped(book: Ledger, wish: BodyWish): ShapedBody | CannotAlter | undefined {
+  const asked = bodyAsked(book, wish);
+  if (asked === undefined) return undefined;
+  const shaped = shapeBody(asked.ask);
+  return shaped.kind === 'cannot' ? cannot(shaped) : { shaped, waist: asked.waist };
+}
+
+export interface AskedBody extends Pick<ShapedBody, 'waist'> {
+  readonly ask: BodyAsk;
+}
+
+/** Where its length is not to change, it is the pattern's. Undefined where figures are missing. */
+export function bodyAsked(book: Ledger, wish: BodyWish): AskedBody | undefined {
   const figures = bodyFigures(book);
   const length = wish.length ? takeLength(book, 'body_length') : figures?.length;
   const waist = wish.waist ? waistWanted(book) : null;
   if (figures === undefined || length === undefined || waist === undefined) return undefined;
   const gauge = ownGauge(book, figures.worked);
   if (gauge === undefined) return undefined;
-  const lines = wish.waist ? linesWanted(book) : 'sides';
-  if (lines === 'back darts' && gauge.worked === 'flat') return BACK_OF_PIECES;
-  const shaped = shapeBody({
-    gauge,
-    direction: figures.direction,
-    edge: figures.edge,
-    pattern: figures,
-    length,
-    lines,
-    waist: waist && { around: cm(waist.eased.result.value), belowUnderarm: waist.belowUnderarm },
-    hip: null,
-  });
-  return shaped.kind === 'cannot' ? cannot(shaped) : { shaped, waist: waist?.eased ?? null };
+  const { direction, edge } = figures;
+  const drawn = waist && { around: cm(waist.eased.result.value), belowUnderarm: waist.belowUnderarm };
+  const ask: BodyAsk = { gauge, direction, edge, pattern: figures, length, waist: drawn, hip: null };
+  return { ask, waist: waist?.eased ?? null };
 }
-
-const LINES: Readonly<Record<string, BodyLines>> = {
-  sides: 'sides',
-  darts: 'darts',
-  back_alone: 'back darts',
-};
-
-/** Asked in the waist's own chapter alone. */
-function linesWanted(book: Ledger): BodyLines {
-  const asked = book.sheet.answers.waist_lines !== undefined;
-  return LINES[(asked ? takeChoice(book, 'waist_lines') : undefined) ?? 'sides'] ?? 'sides';
-}
-
-const BACK_OF_PIECES: CannotAlter = {
-  kind: 'cannot',
-  because: [phrase('cannot: darts in the back of pieces')],
-  instead: [phrase('instead: other shaping lines')],
-  workings: [],
-};
 
 function waistWanted(book: Ledger) {
   const [body, ease, belowUnderarm] = [
@@ -140,14 +124,7 @@ function waistWanted(book: Ledger) {
   return { eased, belowUnderarm };
 }
 
-function cannot(why: BodyCannot | SleeveCannot): CannotAlter {
-  if (why.why === 'darts meet')
-    return {
-      kind: 'cannot',
-      because: [phrase('cannot: darts meet')],
-      instead: [phrase('instead: other shaping lines')],
-      workings: [],
-    };
+export function cannot(why: BodyCannot | SleeveCannot): CannotAlter {
   const [length, edging] = [quantity('length', why.length, 'cm'), quantity('edging', why.edging, 'cm')];
   const waistAt =
     'waistAt' in why && why.waistAt !== null ? quantity('height of the waist', why.waistAt, 'cm') : null;

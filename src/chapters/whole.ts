@@ -2,7 +2,7 @@
 import type { PhraseName } from '../fit/phrases.ts';
 import { type Outcome, type Part, phrase, type Step } from '../fit/plan.ts';
 import type { Sheet } from '../flow/calculations.ts';
-import { bodyAltered, sleeveAltered } from './alterations.ts';
+import { lengthAltered, sleeveAltered } from './alterations.ts';
 import { ledger, take } from './ledger.ts';
 import { gaugeSummary, outcomeOf, planOf } from './make-plan.ts';
 import { ownGauge } from './own-gauge.ts';
@@ -10,6 +10,7 @@ import { patternOf } from './pattern-of.ts';
 import { sizePart } from './size.ts';
 import { SUGGESTIONS } from './suggestions.ts';
 import { swatchPart } from './swatch.ts';
+import { waistAltered } from './waist.ts';
 import { garmentParts } from './whole-garment.ts';
 import { yarnOfGarment } from './whole-yarn.ts';
 
@@ -20,12 +21,12 @@ export function sleeveResult(sheet: Sheet): Outcome {
 
 export function lengthResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
-  return outcomeOf(book, bodyAltered(book, { length: true, waist: false }), [phrase('summary: length')]);
+  return outcomeOf(book, lengthAltered(book), [phrase('summary: length')]);
 }
 
 export function waistResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
-  return outcomeOf(book, bodyAltered(book, { length: false, waist: true }), [phrase('summary: waist')]);
+  return outcomeOf(book, waistAltered(book), [phrase('summary: waist')]);
 }
 
 /** Swatch and size first, then the yarn, then each piece in the order of knitting. */

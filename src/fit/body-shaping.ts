@@ -16,7 +16,7 @@ import { quantity, type WorkingLine, workOut } from './working.ts';
 export const PLAIN_AT_WAIST: Cm = cm(2.54);
 export const PLAIN_BELOW_UNDERARM: Cm = cm(2.54);
 
-/** At both sides, on two dart lines of front and back each, or on two of the back alone (in the round). */
+/** At both sides, on two dart lines of front and back each, or on two of the back alone. */
 export type BodyLines = 'sides' | 'darts' | 'back darts';
 
 export interface BodyAsk {
@@ -33,11 +33,20 @@ export interface BodyAsk {
   };
   /** Underarm to lower edge, finished. */
   readonly length: Cm;
-  readonly waist: { readonly around: Cm; readonly belowUnderarm: Cm } | null;
+  readonly waist: WaistAsk | null;
   /** Where its stitches are lost and gained; at the sides where nothing is said. */
   readonly lines?: BodyLines;
   /** Finished width around at the lower edge, where it is to differ from the pattern's. */
   readonly hip: Cm | null;
+  /** Whether the hem's count may move so that the change to the bust can be shaped, though there be no waist. */
+  readonly hemMoves?: boolean;
+}
+
+export interface WaistAsk {
+  readonly around: Cm;
+  readonly belowUnderarm: Cm;
+  /** Width of the front there, where darts in the back of pieces take what is left of it. */
+  readonly front?: Cm;
 }
 
 /** One section of the body, from one level to the next in the order of knitting. */
@@ -78,8 +87,8 @@ export interface BodyCannot {
 
 /** Stitches that one shaping row changes: two at each side or dart line in the round, two on a flat piece and four in its darts. */
 export function perBodyRow(gauge: Gauge, lines: BodyLines = 'sides'): 2 | 4 | 8 {
-  if (lines === 'darts') return gauge.worked === 'round' ? 8 : 4;
-  return gauge.worked === 'round' ? 4 : 2;
+  if (gauge.worked === 'flat') return lines === 'sides' ? 2 : 4;
+  return lines === 'darts' ? 8 : 4;
 }
 
 /** From a side, or the seam of a flat piece, to its dart line: a quarter of front or back (common practice). */
@@ -100,7 +109,7 @@ const LEFT_BESIDE_DART = 2;
  * Sections that cannot be shaped say so within.
  */
 export function shapeBody(ask: BodyAsk): BodyShaping | BodyCannot {
-  const impossible = outside(ask);
+  const impossible = bodyOutside(ask);
   if (impossible !== undefined) return impossible;
   const { gauge, pattern } = ask;
   const per = perBodyRow(gauge, ask.lines);
@@ -111,10 +120,9 @@ export function shapeBody(ask: BodyAsk): BodyShaping | BodyCannot {
     edge: ask.edge,
     parity: 'any' as const,
   };
-  const waist = ask.waist === null ? null : countFor('waist', cm(ask.waist.around / share), gauge, rule);
-  const hip =
-    ask.hip ??
-    (waist === null || pattern.hem % per === pattern.bust % per ? null : widthNow(pattern.hem, ask));
+  const waist = ask.waist === null ? null : countFor('waist', waistOfPiece(ask, ask.waist), gauge, rule);
+  const moves = (waist !== null || ask.hemMoves === true) && pattern.hem % per !== pattern.bust % per;
+  const hip = ask.hip ?? (moves ? widthNow(pattern.hem, ask) : null);
   const hem = hip === null ? null : countFor('lower edge', cm(hip / share), gauge, rule);
   const counts = { hem: hem?.stitches ?? pattern.hem, waist: waist?.stitches ?? null, bust: pattern.bust };
   if (dartsMeet(ask, counts)) return { ...facts(ask), why: 'darts meet' };
@@ -136,7 +144,16 @@ export function shapeBody(ask: BodyAsk): BodyShaping | BodyCannot {
   };
 }
 
-function outside(ask: BodyAsk): BodyCannot | undefined {
+/** Throws where the back's darts are to take what a front leaves that is not told. */
+function waistOfPiece({ gauge, lines }: BodyAsk, { around, front }: WaistAsk): Cm {
+  if (gauge.worked === 'round') return around;
+  if (lines !== 'back darts') return cm(around / 2);
+  if (front === undefined) throw new RangeError('darts in the back of pieces need the width of the front');
+  return cm(around - front);
+}
+
+/** Whether edging, waist and underarm leave no room between them. */
+export function bodyOutside(ask: BodyAsk): BodyCannot | undefined {
   const { edging, waistAt, ...rest } = facts(ask);
   const shortest = cm(Math.min(ask.length, ask.pattern.length));
   if (shortest <= edging)

@@ -26,6 +26,7 @@ import {
   step,
   widthLine,
 } from './steps.ts';
+import { type WaistTold, waistStep } from './waist-steps.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** `waist`: how the waist's finished width came about, for its workings. */
@@ -40,10 +41,7 @@ export function bodyPart(body: BodyShaping, waist: WorkingLine | null): Part {
 }
 
 /** Which piece is told of, and whether its front is told to be knitted alike. */
-export interface BodyTold {
-  readonly body: BodyShaping;
-  readonly waist: WorkingLine | null;
-  readonly piece: 'body' | 'back' | 'front';
+export interface BodyTold extends WaistTold {
   readonly alike: boolean;
 }
 
@@ -115,7 +113,7 @@ function wholeStep(told: BodyTold, section: BodySection, last: boolean): Step {
         ? straight(told, section, last)
         : shaped(told, section, ['where: hem to underarm', 'where: underarm to hem'], last);
     case 'waist':
-      return waistPlain(told, section);
+      return waistStep(told, section);
     case 'hem and waist':
       return shaped(told, section, ['where: hem to waist', 'where: waist to hem'], last);
     case 'waist and underarm':
@@ -141,11 +139,7 @@ function castOn({ body, piece, alike }: BodyTold, section: BodySection): Step {
       ...edging(section.stretch.rows, section.from, ask.gauge),
     ],
     check: checkWidth(width, ask.gauge.worked === 'round'),
-    notes: [
-      ...(body.hem === null ? [] : body.hem.neighbours),
-      ...(body.hemMoved ? [phrase('note: count moved for shaping', { change: perRow(body) })] : []),
-      ...piecesAlike(body, alike),
-    ],
+    notes: [...hemNotes(body), ...piecesAlike(body, alike)],
     workings: [
       asPattern(body),
       width,
@@ -154,6 +148,12 @@ function castOn({ body, piece, alike }: BodyTold, section: BodySection): Step {
       edgingDepth(body, section),
     ],
   });
+}
+
+/** Where the count at the lower edge is not the pattern's. */
+function hemNotes(body: BodyShaping): Phrase[] {
+  const moved = body.hemMoved ? [phrase('note: count moved for shaping', { change: perRow(body) })] : [];
+  return [...(body.hem?.neighbours ?? []), ...moved];
 }
 
 function edgingDepth(body: BodyShaping, section: BodySection): WorkingLine {
@@ -168,7 +168,8 @@ function lastEdging({ body, piece }: BodyTold, section: BodySection): Step {
       { do: 'bind off', stitches: section.to },
     ],
     check: phrase('check: length in all', { length: total(body).result }),
-    workings: [...section.workings, edgingDepth(body, section), total(body)],
+    notes: hemNotes(body),
+    workings: [...(body.hem?.workings ?? []), ...section.workings, edgingDepth(body, section), total(body)],
   });
 }
 
@@ -204,29 +205,6 @@ function straight({ body, piece, alike }: BodyTold, section: BodySection, last: 
       : phrase('check: length so far', { length: height.result }),
     notes: piecesAlike(body, alike),
     workings: [...section.workings, theirs, change, height, total(body)],
-  });
-}
-
-function waistPlain({ body, piece, waist: eased }: BodyTold, section: BodySection): Step {
-  const { ask, waist } = body;
-  const width = widthLine('waist', section.from, ask.gauge, ask.edge, ask.gauge.worked === 'round' ? 1 : 2);
-  return step(piece, phrase('where: at the waist'), {
-    worked: body.ask.gauge.worked,
-    instead: [plain(section.stretch.rows, section.from, ask.gauge)],
-    check: phrase(ask.gauge.worked === 'round' ? 'check: width around' : 'check: width of both', {
-      width: width.result,
-    }),
-    notes: [
-      ...(waist === null ? [] : waist.neighbours),
-      phrase('note: plain at the waist is common practice'),
-    ],
-    workings: [
-      ...(eased === null ? [] : [eased, ...shareLine(body, eased)]),
-      ...(waist?.workings ?? []),
-      width,
-      ...section.workings,
-      heightLine('plain stretch', section.stretch.rows, ask.gauge),
-    ],
   });
 }
 
@@ -266,12 +244,6 @@ function shaped(
   });
 }
 
-/** In pieces, half of what goes round falls to each. */
-function shareLine(body: BodyShaping, eased: WorkingLine): WorkingLine[] {
-  if (body.ask.gauge.worked === 'round') return [];
-  return [workOut('width of one piece', 'a / 2', { a: eased.result }, { unit: 'cm' })];
-}
-
 function asPattern({ ask }: BodyShaping): WorkingLine {
   return workOut(
     "the pattern's change from hem to underarm",
@@ -305,7 +277,7 @@ function dartLines({ ask, sections }: BodyShaping, { from, name }: BodySection) 
   const first = sections.find(({ spacing }) => spacing !== null)?.name === name;
   if (lines === 'sides' || !first) return { notes: [], workings: [] };
   const line = toDartLine(from, ask);
-  const where = lines === 'back darts' ? 'back' : gauge.worked === 'round' ? 'round' : 'piece';
+  const where = gauge.worked === 'flat' ? 'piece' : lines === 'back darts' ? 'back' : 'round';
   return { notes: [phrase(DART_LINES[where], { in: line.result })], workings: [line] };
 }
 

@@ -223,7 +223,8 @@ export function finishedLength(name: string, theirs: Cm | null, count: number, g
   return finishedFrom(name, heightLine(name, count, gauge), counted, pattern);
 }
 
-function finishedFrom(
+/** From the width that is worked out; `pattern` is the pattern's own. */
+export function finishedFrom(
   name: string,
   expected: WorkingLine,
   { rate, hangsOn, worked }: Pick<Finished, 'hangsOn' | 'worked'> & { readonly rate: Rate },

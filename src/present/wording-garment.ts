@@ -26,15 +26,20 @@ export const GARMENT_WORDING: Readonly<Record<(typeof GARMENT_PHRASES)[number], 
     'The neck that was shaped anew leaves {shoulder} for each shoulder, on the front and on the back.',
   'cannot: short rows in the edging': 'They would begin in the edging, or beyond the end of the body.',
   'cannot: darts meet': 'Darts that take in so much would meet before the waist is reached.',
-  'cannot: darts in the back of pieces':
-    'In pieces the darts are planned for back and front alike, not for the back alone.',
-  'instead: other shaping lines': 'Shape it at the sides, or in darts of front and back.',
+  'instead: waist at the sides': 'Shape it at the sides. The waist then measures {width} all round.',
+  'instead: waist in darts of both':
+    'Shape it in darts of front and back. The waist then measures {width} all round.',
+  'instead: wider waist in these lines': 'Keep to these darts for a waist of {width} all round, or wider.',
   'note: four dart lines':
     'Before this part hang four markers for the dart lines: on front and back, {in} in from each side marker.',
   'note: dart lines of a piece':
     'Before this part hang two markers for the dart lines, {in} in from each seam. The edge stitch is not counted.',
   'note: dart lines of the back':
     'Before this part hang two markers on the back for the dart lines, {in} in from each side marker. The front is knitted straight.',
+  'note: waist of back and front':
+    'The front is {front} wide in the middle of these rows. Together they measure {width} all round.',
+  'note: front without darts':
+    'The front has no darts. It has {rows} in all, as many as the back, so that the sides can be sewn.',
   'cannot: rows all shape': 'The [rows] beside them are too few for the shaping that lies there.',
   'cannot: darts in rows that shape':
     'Darts that run up and down would begin in the edging, or where the sides cannot be shaped as planned.',
