@@ -19,6 +19,7 @@ import {
   sampleCap,
   sampleDart,
   sampleDarts,
+  sampleDrop,
   sampleHem,
   sampleNeck,
   samplePlan,
@@ -40,8 +41,9 @@ const groups: Readonly<Record<string, readonly Picture[]>> = {
     wedgePicture(sampleDart(), 'Front: bust dart', VIEW),
     wedgePicture(sampleHem(), 'Back: hem that dips', VIEW),
   ],
-  'Cap, neck, raglan, yoke, shoulders and darts': [
+  'Cap, dropped shoulder, neck, raglan, yoke, shoulders and darts': [
     shapedPicture(sampleCap(), 'The cap and its armhole', FLAT),
+    shapedPicture(sampleDrop(), 'The dropped shoulder', FLAT),
     shapedPicture(sampleNeck(), 'The neck', FLAT),
     shapedPicture(sampleRaglan(), 'The raglan lines', ROUND),
     shapedPicture(sampleYoke(), 'The yoke', ROUND),

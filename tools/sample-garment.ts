@@ -3,12 +3,20 @@ import { readFileSync } from 'node:fs';
 import { type Armhole, armhole } from '../src/fit/armhole.ts';
 import { bustDart } from '../src/fit/bust-dart.ts';
 import { cap } from '../src/fit/cap.ts';
-import { type Gauge, rateAsPrinted } from '../src/fit/gauge.ts';
+import { dropShoulder } from '../src/fit/drop-shoulder.ts';
+import { ANY_COUNT, type Gauge, rateAsPrinted } from '../src/fit/gauge.ts';
 import { hemWedge } from '../src/fit/hem-wedge.ts';
 import { neck } from '../src/fit/neck.ts';
 import type { Plan, Step } from '../src/fit/plan.ts';
 import { type RaglanShape, raglan } from '../src/fit/raglan.ts';
-import { neckOutline, raglanOutline, type ShapedPart, shapedCap, yokeOutline } from '../src/fit/shaped.ts';
+import {
+  neckOutline,
+  raglanOutline,
+  type ShapedPart,
+  shapedCap,
+  shapedDrop,
+  yokeOutline,
+} from '../src/fit/shaped.ts';
 import { shoulderPart } from '../src/fit/shoulder-steps.ts';
 import { cm, rows, stitches } from '../src/fit/units.ts';
 import { frontDarts } from '../src/fit/vertical-dart-steps.ts';
@@ -73,6 +81,24 @@ export function sampleCap() {
       }),
     );
   return shapedCap(of(80), of(74), { front: shape, back: shape }, RATES);
+}
+
+export function sampleDrop() {
+  const gauge = sampleGauge('flat');
+  const of = (depth: number) =>
+    made(
+      'drop shoulder',
+      dropShoulder({
+        depth: cm(depth),
+        back: cm(55),
+        crossBack: cm(38),
+        upperArm: cm(33),
+        body: gauge,
+        sleeve: gauge,
+        rule: ANY_COUNT,
+      }),
+    );
+  return shapedDrop(of(20), of(18), RATES);
 }
 
 export function sampleRaglanShape(): RaglanShape {

@@ -1,13 +1,13 @@
 /** An armhole of another depth as steps of a plan, with the sleeve's top that belongs to it. */
 import type { Armhole } from './armhole.ts';
-import type { CannotChangeDepth, DepthChange } from './armhole-depth.ts';
+import type { CannotChangeDepth, DepthChange, Moved } from './armhole-depth.ts';
 import { armholeOtherwise } from './armhole-ways.ts';
 import { capStep } from './cap-steps.ts';
 import type { DropShoulder } from './drop-shoulder.ts';
 import { edgeWorkings, scheduleOf, shapedEdges } from './edge-steps.ts';
 import type { Gauge } from './gauge.ts';
 import { type Part, type Phrase, phrase, type Step } from './plan.ts';
-import { shapedCap } from './shaped.ts';
+import { shapedCap, shapedDrop } from './shaped.ts';
 import { finishedLength, heightLine, say, step } from './steps.ts';
 import { type Cm, type Rows, rows } from './units.ts';
 import { type Impossible, statedAs } from './ways.ts';
@@ -39,7 +39,7 @@ export function armholePart(found: DepthChange | CannotChangeDepth, plan: Armhol
   const steps =
     top.construction === 'set-in'
       ? [backStep(found, top.back.after, plan), ...frontSteps(found, top.front.after, plan), capOf(top, plan)]
-      : [straightStep(found, top.shoulder.after, plan), sleeveTop(top.shoulder.after, plan)];
+      : [straightStep(found, top.shoulder, plan), sleeveTop(top.shoulder.after, plan)];
   const deep = top.construction === 'set-in' ? top.back.after.rows : top.shoulder.after.armholeRows;
   return {
     steps,
@@ -154,7 +154,11 @@ function frontSteps(found: DepthChange, front: Armhole, plan: ArmholePlan): Step
   ];
 }
 
-function straightStep(found: DepthChange, shoulder: DropShoulder, plan: ArmholePlan): Step {
+function straightStep(
+  found: DepthChange,
+  { before, after: shoulder }: Moved<DropShoulder>,
+  plan: ArmholePlan,
+): Step {
   const height = heightLine('height of the armhole', shoulder.armholeRows, plan.gauge);
   const marked = phrase('do: mark the underarm', {
     rows: quantity('rows of the armhole', shoulder.armholeRows, 'rows'),
@@ -170,6 +174,7 @@ function straightStep(found: DepthChange, shoulder: DropShoulder, plan: ArmholeP
     ],
     check: phrase('check: armhole depth', { depth: quantity('depth', shoulder.depth, 'cm') }),
     notes: laterNotes(found),
+    shaped: shapedDrop(shoulder, before, ratesOf(plan.gauge)),
     workings: [height, ...depthLines(found, plan), ...partLines(found)],
   });
 }

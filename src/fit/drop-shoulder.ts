@@ -27,6 +27,8 @@ export interface DropShoulder {
   readonly armholeRows: Rows;
   readonly top: Stitches;
   readonly topWidth: Cm;
+  /** Width of the back, flat. */
+  readonly back: Cm;
   /** How far the shoulder hangs over the arm; the sleeve is shorter by it. */
   readonly overhang: Cm;
   readonly workings: readonly WorkingLine[];
@@ -98,6 +100,7 @@ function build(ask: DropShoulderAsk): DropShoulder {
     armholeRows: rows(height.result.value),
     top: counted.stitches,
     topWidth: counted.choice.width,
+    back: ask.back,
     overhang: cm(overhang.result.value),
     workings: [height, depth, wanted, ...counted.workings, overhang],
   };

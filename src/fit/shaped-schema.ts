@@ -23,6 +23,12 @@ const neck = z.strictObject({
   edge: cm,
   events: events.describe('of the side with its neck edge at the right'),
 });
+const dropped = z.strictObject({
+  armholeRows: rows,
+  depth: cm.describe('of the armhole'),
+  top: stitches.describe('of the sleeve, edge stitches included'),
+  topWidth: cm.describe('of the sleeve, edge stitches left out'),
+});
 const raglanPart = z.strictObject({ spaced, edge: cm });
 
 export const shapedPart = z
@@ -40,6 +46,14 @@ export const shapedPart = z
       after: neck,
       before: neck.nullable(),
       slope: rows.describe('of the shoulders, on top of the neck'),
+    }),
+    z.strictObject({
+      shape: z.literal('drop shoulder'),
+      gauge: rates,
+      back: cm.describe('width of the back, flat'),
+      overhang: cm.describe('by which the shoulder hangs over the arm, at each side'),
+      after: dropped,
+      before: dropped.nullable(),
     }),
     z.strictObject({
       shape: z.literal('raglan'),

@@ -1,6 +1,7 @@
 /** What a step shapes, with all that a picture of it to scale needs, at the gauge at which it is knitted. */
 import type { Armhole } from './armhole.ts';
 import type { Cap } from './cap.ts';
+import type { DropShoulder } from './drop-shoulder.ts';
 import type { EdgeEvent } from './edge-shaping.ts';
 import type { Neck } from './neck.ts';
 import { type ByPart, byPart, type RaglanShape } from './raglan-shape.ts';
@@ -21,6 +22,7 @@ export type ShapedPart =
       /** Rows of the shoulders' slope that come on top of it. */
       readonly slope: Rows;
     }
+  | ShapedDrop
   | { readonly shape: 'raglan'; readonly gauge: Rates; readonly after: RaglanOutline }
   | { readonly shape: 'yoke'; readonly gauge: Rates; readonly after: YokeOutline }
   | { readonly shape: 'stepped shoulders'; readonly gauge: Rates; readonly after: ShoulderOutline }
@@ -39,6 +41,15 @@ export interface ShapedCap {
   };
 }
 
+/** A body that goes straight up beyond where the arm begins, and the sleeve along its armhole. */
+export interface ShapedDrop extends Pick<DropShoulder, 'back' | 'overhang'> {
+  readonly shape: 'drop shoulder';
+  readonly gauge: Rates;
+  readonly after: DropOutline;
+  readonly before: DropOutline | null;
+}
+
+export type DropOutline = Pick<DropShoulder, 'armholeRows' | 'depth' | 'top' | 'topWidth'>;
 export type CapOutline = Pick<Cap, 'upperArm' | 'rows' | 'height' | 'top' | 'edge' | 'events'>;
 export type ArmholeOutline = Pick<Armhole, 'rows' | 'edge' | 'events'>;
 
@@ -102,6 +113,20 @@ export function shapedCap(
     after: capOutline(after),
     before: before === null ? null : capOutline(before),
     armhole: { gauge, front: outline(armhole.front), back: outline(armhole.back) },
+  };
+}
+
+export function shapedDrop(after: DropShoulder, before: DropShoulder | null, gauge: Rates): ShapedDrop {
+  const outline = ({ armholeRows, depth, top, topWidth }: DropShoulder): DropOutline => {
+    return { armholeRows, depth, top, topWidth };
+  };
+  return {
+    shape: 'drop shoulder',
+    gauge,
+    back: after.back,
+    overhang: after.overhang,
+    after: outline(after),
+    before: before === null ? null : outline(before),
   };
 }
 

@@ -1,10 +1,12 @@
 /** What a plan draws, held against what its rows are told to be: a picture that differs from them misleads the hands. */
 import type { EdgeEvent } from '../../src/fit/edge-shaping.ts';
+import type { PhraseName } from '../../src/fit/phrases.ts';
 import type { PieceChange, Step } from '../../src/fit/plan.ts';
-import type { ShapedCap, ShapedPart, SpacedOutline } from '../../src/fit/shaped.ts';
+import type { ShapedCap, ShapedDrop, ShapedPart, SpacedOutline } from '../../src/fit/shaped.ts';
 import { edgeOf } from '../simulator/edges.ts';
 import type { Knitting } from './knitting.ts';
 import { frontNeck, scheduleAt, slopeOf, told } from './necks.ts';
+import { figure } from './whole-checks.ts';
 
 export function drawnAsTold(knitting: Knitting): void {
   const { plan, findings } = knitting;
@@ -30,6 +32,9 @@ function shapeAsTold(knitting: Knitting, step: Step, shaped: ShapedPart): void {
       return;
     case 'neck':
       neckAsTold(knitting, shaped);
+      return;
+    case 'drop shoulder':
+      dropAsTold(knitting, shaped);
       return;
     case 'raglan':
       raglanAsTold(knitting, shaped.after);
@@ -114,6 +119,37 @@ function neckAsTold(knitting: Knitting, { after, before, slope }: Extract<Shaped
     findings.near(neck.depth, neck.rows / rowsPerCm, 'depth of a neck');
     const sides = 2 * edge(knitting, neck.events, neck.rows);
     findings.near(neck.edge, neck.centre / stitchesPerCm + sides, 'edge of a neck');
+  }
+}
+
+function dropAsTold(knitting: Knitting, { after, before, back, overhang }: ShapedDrop): void {
+  const { plan, printed, findings } = knitting;
+  const { stitchesPerCm, rowsPerCm } = printed;
+  const says = (where: 'where: straight armhole' | 'where: sleeve top to the armhole', say: PhraseName) =>
+    told(plan, where).flatMap((one) => (one.do === 'say' && one.phrase.say === say ? [one.phrase] : []))[0];
+  const marked = says('where: straight armhole', 'do: mark the underarm');
+  const ended = says('where: sleeve top to the armhole', 'do: sleeve top has');
+  const shortened = says('where: sleeve top to the armhole', 'do: shorten the sleeve by the overhang');
+  if (marked === undefined || ended === undefined || shortened === undefined) {
+    findings.must(false, 'a dropped shoulder is drawn and not told');
+    return;
+  }
+  findings.same(after.armholeRows, figure(marked, 'rows'), 'rows of the drawn armhole');
+  findings.near(after.depth, figure(marked, 'height'), 'depth of the drawn armhole');
+  findings.same(after.top, figure(ended, 'top'), 'stitches of the drawn top of the sleeve');
+  findings.near(after.topWidth, figure(ended, 'width'), 'width of the drawn top of the sleeve');
+  findings.near(overhang, figure(shortened, 'overhang'), 'overhang of the drawn shoulder');
+  findings.must(overhang < back / 2, `a shoulder that hangs ${overhang} cm over of a back of ${back} cm`);
+  for (const one of before === null ? [after] : [after, before]) {
+    findings.near(one.depth, one.armholeRows / rowsPerCm, 'depth of an armhole');
+    // A stitch more or less for an even count, beside its edge stitches.
+    const off = Math.abs(one.topWidth - 2 * one.depth) * stitchesPerCm;
+    findings.must(off <= 1 + 1e-6, `the drawn sleeve top is ${off} stitches off twice its armhole`);
+    const edge = one.top - one.topWidth * stitchesPerCm;
+    findings.must(
+      [0, printed.edge.sleeves].some((n) => Math.abs(edge - n) < 1e-6),
+      `${edge} edge stitches at the drawn top of the sleeve`,
+    );
   }
 }
 

@@ -35,6 +35,19 @@ const ARMHOLE: Typed = {
   p_upper_arm: '74',
 };
 
+const DROP: Typed = {
+  unit: 'cm',
+  gauge: '22 sts and 30 rows to 10 cm',
+  armhole_top: 'drop shoulder',
+  p_armhole: '18 cm',
+  armhole_wanted: '21.3 cm',
+  p_neck_depth: '8 cm',
+  back_width: '55 cm',
+  cross_back: '38 cm',
+  upper_arm: '30 cm',
+  fit: 'classic',
+};
+
 const RAGLAN: Typed = {
   ...COMMON,
   yoke_depth: '24 cm',
@@ -122,6 +135,7 @@ const WHOLE: Typed = {
 /** By what is altered. */
 export const ALTERATIONS: Readonly<Record<string, () => Plan>> = {
   'a deeper armhole': () => planFrom('armhole', ARMHOLE),
+  'a dropped shoulder': () => planFrom('armhole', DROP),
   'raglan lines': () => planFrom('raglan', RAGLAN),
   'raglan lines from the neck': () =>
     planFrom('raglan', { ...RAGLAN, unit: 'in', body_made: 'from the neck, in the round' }),

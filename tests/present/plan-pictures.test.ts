@@ -45,6 +45,9 @@ describe('the pictures in a plan', () => {
         "a deeper armhole": [
           "shape-sleeve-the-cap-and-its-armhole",
         ],
+        "a dropped shoulder": [
+          "shape-body-and-sleeve-the-dropped-shoulder",
+        ],
         "a front neck": [
           "shape-front-the-neck",
         ],
@@ -130,6 +133,10 @@ describe('the pictures in a plan', () => {
 const FIGURES: readonly (readonly [string, RegExp])[] = [
   ['a deeper armhole', /Edge of the cap: [^.]*\.\d cm/],
   ['a deeper armhole', /The cap begins with \d+ stitches, has \d+ rows/],
+  ['a dropped shoulder', /Armhole: \d+ rows \([\d.]+ cm\)/],
+  ['a dropped shoulder', /Top of the sleeve: \d+ stitches, [\d.]+ cm wide/],
+  ['a dropped shoulder', /The shoulder hangs [\d.]+ cm over/],
+  ['a dropped shoulder', /Before: \d+ rows, and \d+ stitches/],
   ['raglan lines', /Back: \d+ stitches at the underarm, \d+ at the neck/],
   ['raglan lines', /At the neck \d+ stitches, [\d.]+ cm around/],
   ['a round yoke', /round \d+ shapes to \d+ stitches/],

@@ -2,11 +2,19 @@
 import fc from 'fast-check';
 import { armhole } from '../../src/fit/armhole.ts';
 import { cap } from '../../src/fit/cap.ts';
-import type { Gauge } from '../../src/fit/gauge.ts';
+import { dropShoulder } from '../../src/fit/drop-shoulder.ts';
+import { ANY_COUNT, type Gauge } from '../../src/fit/gauge.ts';
 import { neck } from '../../src/fit/neck.ts';
 import type { Step } from '../../src/fit/plan.ts';
 import { raglan } from '../../src/fit/raglan.ts';
-import { neckOutline, raglanOutline, type ShapedPart, shapedCap, yokeOutline } from '../../src/fit/shaped.ts';
+import {
+  neckOutline,
+  raglanOutline,
+  type ShapedPart,
+  shapedCap,
+  shapedDrop,
+  yokeOutline,
+} from '../../src/fit/shaped.ts';
 import { shoulderPart } from '../../src/fit/shoulder-steps.ts';
 import { cm, rows, stitches } from '../../src/fit/units.ts';
 import { frontDarts } from '../../src/fit/vertical-dart-steps.ts';
@@ -60,6 +68,23 @@ const MAKERS: Readonly<Record<ShapedPart['shape'], (garment: Garment) => ShapedP
       gauge: flat,
     });
     return made.kind === 'cap' ? shapedCap(made, null, { front: edge, back: edge }, ratesOf(flat)) : null;
+  },
+  'drop shoulder': ({ gauge, half, depth, share, small }) => {
+    const flat: Gauge = { ...gauge, worked: 'flat' };
+    const of = (deep: number) =>
+      dropShoulder({
+        depth: cm(deep),
+        back: cm(half),
+        // Wider than the back now and then, so that nothing hangs over.
+        crossBack: cm(half * (1.1 - share)),
+        upperArm: cm(1.8 * depth),
+        body: flat,
+        sleeve: flat,
+        rule: ANY_COUNT,
+      });
+    const [after, before] = [of(depth), of(depth + small - 4)];
+    if (after.kind !== 'drop shoulder') return null;
+    return shapedDrop(after, before.kind === 'drop shoulder' ? before : null, ratesOf(flat));
   },
   neck: ({ gauge, half, share, small }) => {
     const flat: Gauge = { ...gauge, worked: 'flat' };

@@ -3,14 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { bustDart } from '../../src/fit/bust-dart.ts';
 import { hemWedge } from '../../src/fit/hem-wedge.ts';
 import type { TurnedWedge } from '../../src/fit/plan.ts';
+import type { ShapedDrop } from '../../src/fit/shaped.ts';
 import { cm, LENGTH_UNITS, perCm, rows, stitches } from '../../src/fit/units.ts';
 import type { Point } from '../../src/present/draw/drawing.ts';
 import { wedgePicture } from '../../src/present/pictures/of-plan.ts';
+import type { Picture } from '../../src/present/pictures/picture.ts';
 import { shapedPicture } from '../../src/present/pictures/shaped-picture.ts';
 import {
   RATES,
   sampleCap,
   sampleDarts,
+  sampleDrop,
   sampleNeck,
   sampleRaglan,
   sampleShoulders,
@@ -64,6 +67,53 @@ describe('the cap and its armhole', () => {
       /Edge of the cap: [\d.]+ cm\. Armhole: front [\d.]+ cm, back [\d.]+ cm, together [\d.]+ cm\./,
     );
     expect(alternative).toMatch(/equally long|takes that up|ease it in|stretch it/);
+  });
+});
+
+describe('the dropped shoulder', () => {
+  const shown = sampleDrop();
+  const picture = (of: ShapedDrop) => shapedPicture(of, 'The dropped shoulder', FLAT);
+  const sides = ({ drawing }: Picture, name: string) => {
+    const { points } = pathNamed(drawing, name);
+    const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
+    return { left: Math.min(...xs), right: Math.max(...xs), high: Math.min(...ys), low: Math.max(...ys) };
+  };
+
+  // 60 rows at 3 to the centimetre; 88 stitches at 2.2; a back of 55 cm on a body 38 cm across.
+  it('draws the sleeve’s top as wide as the armhole is deep twice, and the body as wide as it lies', () => {
+    const drawn = picture(shown);
+    const scale = scaleOf(drawn.drawing);
+    const [body, sleeve] = [sides(drawn, 'body'), sides(drawn, 'sleeve')];
+    const deep = pathNamed(drawn.drawing, 'upright').points.map((p) => p.y);
+    expect((sleeve.right - sleeve.left) / scale).toBeCloseTo(40, 6);
+    expect((body.right - body.left) / scale).toBeCloseTo(55, 6);
+    expect(((deep[1] ?? 0) - (deep[0] ?? 0)) / scale).toBeCloseTo(20, 6);
+    expect(deep[0]).toBeCloseTo(body.high, 6);
+  });
+
+  it('marks where the arm begins, as far from each side as the shoulder hangs over', () => {
+    const drawn = picture(shown);
+    const { left, right } = sides(drawn, 'body');
+    const arms = pathsOf(drawn.drawing).filter((p) => p.name === 'arm');
+    const xs = arms.map((p) => (p.points[0]?.x ?? 0) - left);
+    const scale = scaleOf(drawn.drawing);
+    expect(xs.map((x) => x / scale)).toEqual([expect.closeTo(8.5, 6), expect.closeTo(46.5, 6)]);
+    expect((right - left) / scale).toBeCloseTo(46.5 + 8.5, 6);
+  });
+
+  it('draws before under yours, and says its rows and stitches: 18 cm are 54 rows, and 36 cm are 79 stitches', () => {
+    const drawn = picture(shown);
+    const kinds = pathsOf(drawn.drawing).flatMap((p) => (p.closed && p.line !== null ? [p.line] : []));
+    expect(kinds).toEqual(['pattern', 'pattern', 'yours', 'yours']);
+    expect(drawn.alternative).toContain('Before: 54 rows, and 79 stitches at the top of the sleeve.');
+    expect(picture({ ...shown, before: null }).alternative).not.toContain('Before');
+  });
+
+  it('has no line where the arm begins and nothing measured across where no shoulder hangs over', () => {
+    const { drawing, alternative } = picture({ ...shown, overhang: cm(0) });
+    expect(pathsOf(drawing).map((p) => p.name)).not.toContain('arm');
+    expect(pathsOf(drawing).map((p) => p.name)).not.toContain('across');
+    expect(alternative).not.toContain('over the arm');
   });
 });
 
@@ -137,6 +187,7 @@ describe('the neck', () => {
 describe('pictures of what a step shapes', () => {
   const samples = {
     cap: sampleCap(),
+    'a dropped shoulder': sampleDrop(),
     neck: sampleNeck(),
     raglan: sampleRaglan(),
     yoke: sampleYoke(),

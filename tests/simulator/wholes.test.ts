@@ -19,6 +19,7 @@ it('plans of the whole way, any wishes on any pattern, are knitted as they are t
     'where: bust dart',
     'drawn: neck',
     'drawn: cap',
+    'drawn: drop shoulder',
     'drawn: raglan',
     'drawn: yoke',
     'drawn: stepped shoulders',

@@ -15,7 +15,7 @@ export const LINES = {
   yours: { ink: 'yours', width: 2.6, dash: null },
   /** The piece as the pattern has it. */
   pattern: { ink: 'pattern', width: 1.8, dash: [7, 4] },
-  /** Short rows, and the edge that a cap is sewn into. */
+  /** Short rows, the edge that a cap is sewn into, and where the arm begins. */
   second: { ink: 'second', width: 2.2, dash: [1.5, 3.5] },
   /** Where something is measured on a drawing. */
   dimension: { ink: 'quiet', width: 1, dash: null },

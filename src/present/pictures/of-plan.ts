@@ -71,6 +71,7 @@ function shapedPictures(step: Step, view: View): Picture[] {
 const SHAPE_TITLES: Partial<Readonly<Record<ShapedPart['shape'], string>>> = {
   cap: 'Sleeve: the cap and its armhole',
   neck: 'Front: the neck',
+  'drop shoulder': 'Body and sleeve: the dropped shoulder',
   yoke: 'Yoke: all its rounds',
 };
 

@@ -3,6 +3,7 @@ import type { ShapedPart } from '../../fit/shaped.ts';
 import type { Voice } from '../wording.ts';
 import { capFramed } from './cap-picture.ts';
 import { dartsFramed } from './darts-picture.ts';
+import { dropFramed } from './drop-picture.ts';
 import { type Framed, framedPicture } from './framed.ts';
 import { neckFramed } from './neck-picture.ts';
 import type { Picture } from './picture.ts';
@@ -20,6 +21,8 @@ function framed(shaped: ShapedPart, voice: Voice): Omit<Framed, 'title'> {
       return capFramed(shaped, voice);
     case 'neck':
       return neckFramed(shaped, voice);
+    case 'drop shoulder':
+      return dropFramed(shaped, voice);
     case 'raglan':
       return raglanFramed(shaped, voice);
     case 'yoke':
