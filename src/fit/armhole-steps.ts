@@ -172,7 +172,9 @@ function straightStep(
       say(marked),
       ...(plan.neckKnown ? [say(phrase('do: front neck begins above the marker', { rows: neck }))] : []),
     ],
-    check: phrase('check: armhole depth', { depth: quantity('depth', shoulder.depth, 'cm') }),
+    check: phrase('check: armhole depth from the markers', {
+      depth: quantity('depth', shoulder.depth, 'cm'),
+    }),
     notes: laterNotes(found),
     shaped: shapedDrop(shoulder, before, ratesOf(plan.gauge)),
     workings: [height, ...depthLines(found, plan), ...partLines(found)],
@@ -181,18 +183,20 @@ function straightStep(
 
 function sleeveTop(shoulder: DropShoulder, { sleeveTold }: ArmholePlan): Step {
   const width = quantity('width of the sleeve top', shoulder.topWidth, 'cm');
+  const overhang = quantity('overhang', shoulder.overhang, 'cm');
+  const short = quantity('from the shoulder to the arm', -shoulder.overhang, 'cm');
   return step('sleeve', phrase('where: sleeve top to the armhole'), {
     worked: 'flat',
     instead: [
       say(phrase('do: sleeve top has', { top: quantity('sleeve top', shoulder.top, 'stitches'), width })),
       say(
-        phrase('do: shorten the sleeve by the overhang', {
-          overhang: quantity('overhang', shoulder.overhang, 'cm'),
-        }),
+        overhang.value < 0
+          ? phrase('do: lengthen the sleeve to the shoulder', { short })
+          : phrase('do: shorten the sleeve by the overhang', { overhang }),
       ),
     ],
     check: phrase('check: sleeve top', { width }),
     notes: sleeveTold ? [] : [phrase('note: sleeve top without edge stitches')],
-    workings: shoulder.workings,
+    workings: [...shoulder.workings, ...(overhang.value < 0 ? statedAs({ short }) : [])],
   });
 }

@@ -80,7 +80,10 @@ export const TOP_WORDING: Readonly<Record<(typeof TOP_PHRASES)[number], string>>
     'Edge stitches are not counted in the top. A sleeve with a seam has one more at each edge for it.',
   'do: shorten the sleeve by the overhang':
     'The shoulder hangs {overhang} over the arm. Make the sleeve shorter than the arm by that.',
+  'do: lengthen the sleeve to the shoulder':
+    'The shoulder ends {short} before the arm begins. Make the sleeve longer than the arm by that.',
   'check: armhole depth': 'straight up from the first [bind-off] to the shoulder it is {depth}.',
+  'check: armhole depth from the markers': 'straight up from the markers to the shoulder it is {depth}.',
   'check: cap edge':
     'a string laid along the whole edge of the cap is {edge} long. Along both armhole edges it is {wanted}.',
   'check: sleeve top': 'the top of the sleeve is {width} wide.',

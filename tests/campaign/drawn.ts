@@ -130,7 +130,9 @@ function dropAsTold(knitting: Knitting, { after, before, back, overhang }: Shape
   const marked = says('where: straight armhole', 'do: mark the underarm');
   const ended = says('where: sleeve top to the armhole', 'do: sleeve top has');
   const shortened = says('where: sleeve top to the armhole', 'do: shorten the sleeve by the overhang');
-  if (marked === undefined || ended === undefined || shortened === undefined) {
+  const lengthened = says('where: sleeve top to the armhole', 'do: lengthen the sleeve to the shoulder');
+  const over = shortened ? figure(shortened, 'overhang') : lengthened && -figure(lengthened, 'short');
+  if (marked === undefined || ended === undefined || over === undefined) {
     findings.must(false, 'a dropped shoulder is drawn and not told');
     return;
   }
@@ -138,7 +140,7 @@ function dropAsTold(knitting: Knitting, { after, before, back, overhang }: Shape
   findings.near(after.depth, figure(marked, 'height'), 'depth of the drawn armhole');
   findings.same(after.top, figure(ended, 'top'), 'stitches of the drawn top of the sleeve');
   findings.near(after.topWidth, figure(ended, 'width'), 'width of the drawn top of the sleeve');
-  findings.near(overhang, figure(shortened, 'overhang'), 'overhang of the drawn shoulder');
+  findings.near(overhang, over, 'overhang of the drawn shoulder');
   findings.must(overhang < back / 2, `a shoulder that hangs ${overhang} cm over of a back of ${back} cm`);
   for (const one of before === null ? [after] : [after, before]) {
     findings.near(one.depth, one.armholeRows / rowsPerCm, 'depth of an armhole');

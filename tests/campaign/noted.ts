@@ -42,6 +42,7 @@ const ofArmhole: Finder = (knitting, step, phrase) => {
   const difference = own === undefined || theirs === undefined ? undefined : own - theirs;
   switch (phrase.say) {
     case 'check: armhole depth':
+    case 'check: armhole depth from the markers':
       return { depth: own && own / rowsPerCm };
     case 'note: shoulders come later':
       return { rows: difference };
@@ -159,9 +160,13 @@ const ofSleeve: Finder = (knitting, step, phrase) => {
       const width = top === undefined ? undefined : (top - edge) / printed.stitchesPerCm;
       return phrase.say === 'check: sleeve top' ? { width } : { width, top: arm };
     }
-    case 'do: shorten the sleeve by the overhang': {
+    case 'do: shorten the sleeve by the overhang':
+    case 'do: lengthen the sleeve to the shoulder': {
       const [back, across] = [lengthOf(answers.back_width), lengthOf(answers.cross_back)];
-      return { overhang: back === undefined || across === undefined ? undefined : (back - across) / 2 };
+      const over = back === undefined || across === undefined ? undefined : (back - across) / 2;
+      return phrase.say === 'do: lengthen the sleeve to the shoulder'
+        ? { short: over && -over }
+        : { overhang: over };
     }
     case 'check: cap edge': {
       if (step.shaped?.shape !== 'cap') return {};

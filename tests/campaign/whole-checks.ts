@@ -48,6 +48,7 @@ export function checked({ printed, findings }: Knitting, step: Step, on: OnNeedl
       return;
     // Held where the whole piece is known.
     case 'check: armhole depth':
+    case 'check: armhole depth from the markers':
     case 'check: length to the shoulder':
     case 'check: shoulder drop':
     case 'check: front is wider':

@@ -113,8 +113,17 @@ describe('a drop shoulder', () => {
   it('has a sleeve top twice as wide as the armhole is deep', () => {
     const text = textOf(planOf('armhole', DROP));
     expect(text).toContain('End the sleeve with 88 stitches: 40 cm all along the armhole.');
+    expect(text).toContain('straight up from the markers to the shoulder it is 20 cm.');
     expect(text).toContain('The shoulder hangs 8.5 cm over the arm.');
     expect(text).toContain('A sleeve with a seam has one more at each edge for it.');
+  });
+
+  it('has a longer sleeve where the body is narrower than it is across the back: 36 cm of 38 end 1 cm before the arm', () => {
+    const plan = planOf('armhole', { ...DROP, back_width: '36 cm' });
+    expect(textOf(plan)).toContain(
+      'The shoulder ends 1 cm before the arm begins. Make the sleeve longer than the arm by that.',
+    );
+    expectSound(plan);
   });
 
   // A question met in public knitting talk, answered by hand: at 4 stitches to the inch 9.5 in take 76 stitches.
