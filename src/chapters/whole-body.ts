@@ -1,9 +1,8 @@
 /** The body of a garment with all that is wished for it: length and waist, a lower hem, the bust. */
 import { layInBody, type ToLay } from '../fit/body-lay.ts';
 import type { BodyShaping } from '../fit/body-shaping.ts';
-import { bodyFinished, bodySteps } from '../fit/body-steps.ts';
+import { bodyChange, bodyFinished, bodySteps } from '../fit/body-steps.ts';
 import { type Part, phrase, type Step } from '../fit/plan.ts';
-import { pieceChange } from '../fit/steps.ts';
 import { rows } from '../fit/units.ts';
 import { bodyShaped, type CannotAlter, type ShapedBody } from './alterations.ts';
 import { addedBy, type BustShapings, bustAltered, bustShapings, stepsOf } from './bust.ts';
@@ -49,7 +48,7 @@ function wholeBody(book: Ledger, wishes: ReadonlySet<string>, { shaped, waist }:
     {
       steps: [...first, ...steps],
       finished: bodyFinished(shaped),
-      pieces: [pieceChange(shaped.before, shaped.after, ask.gauge, ask.edge)],
+      pieces: [bodyChange(shaped)],
     },
   ];
 }

@@ -2,23 +2,22 @@
 import type { BodyItem } from './body-lay.ts';
 import type { BodyPieces } from './body-pieces.ts';
 import type { BodyShaping } from './body-shaping.ts';
-import { bodySteps } from './body-steps.ts';
+import { bodyChange, bodySteps } from './body-steps.ts';
 import { type Finished, type Part, phrase, type Step } from './plan.ts';
-import { finishedFrom, finishedLength, finishedWidth, pieceChange, widthLine } from './steps.ts';
+import { finishedFrom, finishedLength, finishedWidth, widthLine } from './steps.ts';
 import type { Stitches } from './units.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** `waist`: how the waist's finished width came about, for its workings. */
 export function piecesPart(pieces: BodyPieces, waist: WorkingLine | null): Part {
   const { back, front, atWaist } = pieces;
-  const { gauge, edge } = back.ask;
   return {
     steps: [
       ...bodySteps({ body: back, waist, piece: 'back', alike: false, front: atWaist }, whole(back)),
       ...withoutDarts(bodySteps({ body: front, waist, piece: 'front', alike: false }, whole(front)), front),
     ],
     finished: piecesFinished(pieces),
-    pieces: [back, front].map(({ before, after }) => pieceChange(before, after, gauge, edge)),
+    pieces: [back, front].map(bodyChange),
   };
 }
 

@@ -1,6 +1,7 @@
 /** The body's sections as steps of a plan, in the order of knitting. */
 import type { BodyItem } from './body-lay.ts';
 import { type BodySection, type BodyShaping, perBodyRow, toDartLine } from './body-shaping.ts';
+import { dartPoints } from './dart-lines.ts';
 import { rowAt } from './heights.ts';
 import type { PhraseName } from './phrases.ts';
 import {
@@ -8,6 +9,7 @@ import {
   type Instruction,
   type Part,
   type Phrase,
+  type PieceChange,
   phrase,
   type ShapedAt,
   type Step,
@@ -31,13 +33,20 @@ import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** `waist`: how the waist's finished width came about, for its workings. */
 export function bodyPart(body: BodyShaping, waist: WorkingLine | null): Part {
-  const { ask } = body;
   const sections = body.sections.map((section): BodyItem => ({ kind: 'section', section }));
   return {
     steps: bodySteps({ body, waist, piece: pieceName(body), alike: true }, sections),
     finished: bodyFinished(body),
-    pieces: [pieceChange(body.before, body.after, ask.gauge, ask.edge)],
+    pieces: [bodyChange(body)],
   };
+}
+
+/** The piece before and after, with its dart lines where it has any. */
+export function bodyChange(body: BodyShaping): PieceChange {
+  const { gauge, edge } = body.ask;
+  const change = pieceChange(body.before, body.after, gauge, edge);
+  const darts = dartPoints(body);
+  return darts.length === 0 ? change : { ...change, darts };
 }
 
 /** Which piece is told of, and whether its front is told to be knitted alike. */

@@ -307,6 +307,17 @@ export const planSchema = z
         after: piece,
         gauge: z.strictObject({ stitchesPerCm: z.number(), rowsPerCm: z.number(), worked: z.enum(WORKED) }),
         edge: stitches.describe('swallowed by the seams, left out of every width; 0 in the round'),
+        darts: z
+          .array(
+            z.strictObject({
+              row: rows,
+              fromMiddle: z
+                .number()
+                .describe('stitches from the middle to the dart line on either side of it'),
+            }),
+          )
+          .optional()
+          .describe('the dart lines of a waist, in the order of knitting'),
       }),
     ),
     assumed: z.array(z.strictObject({ question: z.string(), used: z.string(), effect: z.string() })),

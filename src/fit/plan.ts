@@ -4,6 +4,7 @@
  */
 import type { ButtonAsk, ButtonsPlaced } from './buttons.ts';
 import type { ContradictionCode } from './contradiction.ts';
+import type { DartPoint } from './dart-lines.ts';
 import type { EdgeEvent } from './edge-shaping.ts';
 import type { Range } from './gauge.ts';
 import type { Piece } from './outline.ts';
@@ -224,6 +225,8 @@ export interface PieceChange {
   readonly gauge: { readonly stitchesPerCm: PerCm; readonly rowsPerCm: PerCm; readonly worked: Worked };
   /** Stitches of the piece that its seams swallow, left out of every width; 0 in the round. */
   readonly edge: number;
+  /** The two dart lines of the piece, or in the round of its front or back, in the order of knitting. */
+  readonly darts?: readonly DartPoint[];
 }
 
 /** A figure that was not known and stands in for an answer, with what it could change. */

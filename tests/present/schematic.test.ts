@@ -1,10 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { shapePieces } from '../../src/fit/body-pieces.ts';
+import { piecesPart } from '../../src/fit/body-pieces-steps.ts';
 import type { Plan } from '../../src/fit/plan.ts';
+import { cm, stitches } from '../../src/fit/units.ts';
 import { schematicsOf } from '../../src/present/pictures/of-plan.ts';
 import { picturesOf } from '../../src/present/pictures.ts';
 import { samplePlan } from '../../tools/sample-garment.ts';
-import { garments } from './garments.ts';
+import { over10cm } from '../fit/at-gauge.ts';
+import { garments, planOf } from './garments.ts';
 import { pathsOf, textsOf } from './geometry.ts';
 import { wrongInPictures } from './wrong-pictures.ts';
 
@@ -57,5 +61,38 @@ describe('a piece in the shapes that plans give', () => {
     expect(back?.title).toBe('Back, flat');
     expect(back?.alternative).toContain('in wide');
     expect(back?.alternative).not.toContain('around');
+  });
+});
+
+describe('the dart lines of a waist', () => {
+  const made = shapePieces({
+    gauge: over10cm(22, 30, 'flat'),
+    direction: 'up',
+    edge: 2,
+    pattern: { hem: stitches(124), bust: stitches(112), length: cm(40), edging: cm(6) },
+    length: cm(40),
+    waist: { around: cm(88), belowUnderarm: cm(18) },
+    hip: null,
+  });
+  if (made.kind !== 'pieces') throw new Error(made.why);
+  const plan = planOf([piecesPart(made, null)], 'cm');
+  const [back, front] = schematicsOf(plan, { unit: 'cm', dialect: 'us' });
+
+  it('are drawn on the back alone where the back alone has them, to scale, and said in words and characters', () => {
+    expect(wrongInPictures(plan)).toEqual([]);
+    const lines = (picture: typeof back) =>
+      pathsOf(picture?.drawing ?? { width: 0, height: 0, shapes: [] }).filter((p) => p.name === 'dart line');
+    expect([lines(back).length, lines(front).length]).toEqual([2, 0]);
+    expect([back?.title, front?.title]).toEqual(['Back, flat', 'Front, flat']);
+    expect(textsOf(back?.drawing ?? { width: 0, height: 0, shapes: [] }).map((t) => t.text)).toContain(
+      'dart lines',
+    );
+    expect(back?.alternative).toContain('Two dart lines run from the top of the hem to the underarm.');
+    expect(front?.alternative).not.toContain('dart');
+    // 30 of the 61 stitches from the middle of the back to its edge at the hem, 19 of 39 at the waist.
+    expect(back?.characters(72)).toContain('|-------+---------------+-------|  top of the hem: 124 sts');
+    expect(back?.characters(72)).toContain('|----+---------+----|');
+    expect(back?.characters(72)).toContain('+ dart lines');
+    expect(front?.characters(72)).not.toContain('+');
   });
 });

@@ -18,7 +18,11 @@ export function wrongInPictures(plan: Plan): string[] {
       ...faultsOf(picture.drawing),
       ...(picture.kind === 'shape' ? unsaid(picture) : []),
     ]),
-    ...plan.pieces.flatMap((p) => [...wrongDimensions(p, plan.unit), ...wrongLabels(p, plan.unit)]),
+    ...plan.pieces.flatMap((p) => [
+      ...wrongDimensions(p, plan.unit),
+      ...wrongDarts(p, plan.unit),
+      ...wrongLabels(p, plan.unit),
+    ]),
   ];
 }
 
@@ -86,6 +90,30 @@ function wrongDimensions(change: PieceChange, unit: LengthUnit): string[] {
         : [`${level.name} is drawn ${high} cm high, not ${wants.high}`]),
     ];
   });
+}
+
+/** Dart lines that lie elsewhere than their stitches from the middle and their rows from the start. */
+function wrongDarts(change: PieceChange, unit: LengthUnit): string[] {
+  const { gauge, darts = [] } = change;
+  const drawing = drawSchematic(pieceFigures(change), [], { unit, dialect: 'us' });
+  const scale = scaleOf(drawing);
+  const [start] = pairsOf(pathNamed(drawing, 'yours'));
+  const middle = ((start?.left.x ?? 0) + (start?.right.x ?? 0)) / 2;
+  const lines = pathsOf(drawing).filter((p) => p.name === 'dart line');
+  return [
+    ...(lines.length === (darts.length === 0 ? 0 : 2) ? [] : [`${lines.length} dart lines are drawn`]),
+    ...lines.flatMap(({ points }, side) =>
+      darts.flatMap(({ row, fromMiddle }, i) => {
+        const { x = 0, y = 0 } = points[i] ?? {};
+        const across = ((side === 0 ? -1 : 1) * (x - middle)) / scale;
+        const high = Math.abs(y - (start?.right.y ?? 0)) / scale;
+        const lies =
+          Math.abs(across - fromMiddle / gauge.stitchesPerCm) < 1e-6 &&
+          Math.abs(high - row / gauge.rowsPerCm) < 1e-6;
+        return lies ? [] : [`a dart line lies ${across} cm from the middle at row ${row}`];
+      }),
+    ),
+  ];
 }
 
 /** Labels that state another width than the one drawn; a tape is read to a tenth of its unit. */

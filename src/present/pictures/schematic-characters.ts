@@ -1,8 +1,9 @@
 /**
  * A schematic in plain characters: the outline at the left, wide to scale, and its levels written beside it.
- * `/ | \` is the knitter's own edge, `:` the pattern's where it lies elsewhere.
+ * `/ | \` is the knitter's own edge, `:` the pattern's where it lies elsewhere, `+` a dart line.
  */
 import { type Piece, widthAt } from '../../fit/outline.ts';
+import type { PieceChange } from '../../fit/plan.ts';
 import type { View } from '../view.ts';
 import { LEAST_COLUMNS, sheetOfCharacters, wrapColumns } from './characters.ts';
 import { flatWidth, type PieceFigures } from './piece-figures.ts';
@@ -22,7 +23,7 @@ interface Row {
 }
 
 export function schematicCharacters(figures: PieceFigures, view: View, columns: number): string {
-  const { after, before } = figures.change;
+  const { after, before, darts } = figures.change;
   const wide = Math.max(columns, LEAST_COLUMNS);
   // Odd, so that it has a column in its middle.
   const drawn = Math.min(MOST_DRAWN, 2 * Math.floor((wide - WRITTEN - 3) / 2) + 1);
@@ -35,7 +36,7 @@ export function schematicCharacters(figures: PieceFigures, view: View, columns: 
     ],
     rows.map((row, i) => `${outlineAt(rows, i, figures, drawn)}  ${row.words}`),
     wrapColumns(
-      `Its width is to scale, ${liesFlat(after.worked)}. / | \\ yours${before === null ? '' : ', : the pattern'}`,
+      `Its width is to scale, ${liesFlat(after.worked)}. / | \\ yours${before === null ? '' : ', : the pattern'}${darts === undefined ? '' : ', + dart lines'}`,
       wide,
     ),
   ]);
@@ -79,18 +80,20 @@ function outlineAt(rows: readonly Row[], i: number, figures: PieceFigures, drawn
       p === null ? [] : p.levels.map((l) => flatWidth(l.stitches, change)),
     ),
   );
+  const middle = (drawn - 1) / 2;
   const half = (piece: Piece, height: number) =>
-    Math.round((flatWidth(widthAt(piece, height), change) / widest) * ((drawn - 1) / 2));
+    Math.round((flatWidth(widthAt(piece, height), change) / widest) * middle);
   const own = half(change.after, row.height);
   const below = rows[i + 1]?.height ?? row.height;
   const cells = Array<string>(drawn).fill(' ');
-  const middle = (drawn - 1) / 2;
   const put = (at: number, mark: [string, string]) => {
     cells[Math.round(middle - at)] = mark[0];
     cells[Math.round(middle + at)] = mark[1];
   };
   if (row.level) cells.fill('-', Math.round(middle - own), Math.round(middle + own));
   if (change.before !== null) put(half(change.before, row.height), [':', ':']);
+  const dart = dartAt(change, row.height);
+  if (dart !== undefined) put(Math.round((2 * dart * middle) / widest), ['+', '+']);
   put(own, slope(own, half(change.after, below)));
   return cells.join('');
 }
@@ -98,4 +101,13 @@ function outlineAt(rows: readonly Row[], i: number, figures: PieceFigures, drawn
 function slope(here: number, below: number): [string, string] {
   if (here === below) return ['|', '|'];
   return below > here ? ['/', '\\'] : ['\\', '/'];
+}
+
+/** From the middle to each dart line at a height in rows, in centimetres; undefined where there is none. */
+function dartAt({ darts = [], gauge }: PieceChange, height: number): number | undefined {
+  const next = darts.findIndex(({ row }) => row >= height);
+  const [from, to] = [darts[Math.max(0, next - 1)], darts[next]];
+  if (from === undefined || to === undefined || height < from.row) return undefined;
+  const share = to.row === from.row ? 0 : (height - from.row) / (to.row - from.row);
+  return (from.fromMiddle + share * (to.fromMiddle - from.fromMiddle)) / gauge.stitchesPerCm;
 }

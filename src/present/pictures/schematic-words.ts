@@ -51,6 +51,15 @@ export function liesFlat(worked: Worked): string {
     : 'as it lies flat, between its edge stitches';
 }
 
+/** 'Two dart lines run from the top of the hem to the underarm.' */
+function dartWords({ levels, change: { darts } }: PieceFigures): string[] {
+  const [first, last] = [darts?.[0], darts?.at(-1)].map((at) =>
+    levels.find(({ row, plain }) => at?.row === row || at?.row === row + plain),
+  );
+  if (first === undefined || last === undefined) return [];
+  return [`Two dart lines run from the ${first.name} to the ${last.name}.`];
+}
+
 /** The text alternative: level by level in the order of knitting. */
 export function schematicAlternative(figures: PieceFigures, view: View): string {
   const { after, gauge } = figures.change;
@@ -69,6 +78,7 @@ export function schematicAlternative(figures: PieceFigures, view: View): string 
       `${pieceTitle(after.name, after.worked)}.`,
       `${capital(lengthWords(figures, view))}.`,
       `Drawn to scale ${liesFlat(gauge.worked)}.`,
+      ...dartWords(figures),
       order,
       ...parts,
     ].join(' '),

@@ -45,7 +45,12 @@ export function drawSchematic(figures: PieceFigures, wedges: readonly TurnedWedg
   const { change } = figures;
   const scale = scaleOf(change);
   const laid = wedges.flatMap((wedge) => wedgeOnPiece(wedge, change, scale));
-  const body = [...outlines(change, scale), ...laid, ...column(figures, scale, view)];
+  const body = [
+    ...outlines(change, scale),
+    ...darts(change, scale),
+    ...laid,
+    ...column(figures, scale, view),
+  ];
   const bounds = boundsOf(body);
   const moved = placed(body, point(0, TOP - bounds.y));
   const low = TOP + bounds.height + 34;
@@ -73,6 +78,15 @@ function outlines(change: PieceChange, scale: Scale): Shape[] {
     ...(before === null ? [] : [named('pattern', area(null, 'pattern', outline(before, change, scale)))]),
     named('yours', area(null, 'yours', yours)),
   ];
+}
+
+/** Its dart lines, or in the round those of front or back, on either side of the middle. */
+function darts({ darts: points = [], gauge }: PieceChange, scale: Scale): Shape[] {
+  if (points.length === 0) return [];
+  return [-1, 1].map((side) => {
+    const x = (stitches: number) => scale.middle + (side * stitches * scale.perCm) / gauge.stitchesPerCm;
+    return named('dart line', line('second', ...points.map((p) => point(x(p.fromMiddle), scale.y(p.row)))));
+  });
 }
 
 /** A level seen across the piece. */
@@ -151,9 +165,10 @@ function key(change: PieceChange, wedged: boolean, scale: Scale, y: number, view
     { line: 'yours' as const, words: 'yours' },
     ...(change.before === null ? [] : [{ line: 'pattern' as const, words: 'the pattern' }]),
     ...(wedged ? [{ line: 'second' as const, words: 'short rows' }] : []),
+    ...(change.darts === undefined ? [] : [{ line: 'second' as const, words: 'dart lines' }]),
   ];
   return [
     ...keyOf(entries, point(MARGIN, y)),
-    ...scaleBar(scale.perCm, view.unit, point(PICTURE_WIDTH - MARGIN, y), wedged ? 60 : 112),
+    ...scaleBar(scale.perCm, view.unit, point(PICTURE_WIDTH - MARGIN, y), entries.length > 2 ? 60 : 112),
   ];
 }
