@@ -4,6 +4,7 @@ import { Findings } from './findings.ts';
 import { bustOf, type KnittedBody, knitBody } from './knit-body.ts';
 import { knitDrop } from './knit-drop.ts';
 import { type KnittedPieces, knitFromNeck, knitToNeck } from './knit-joined.ts';
+import { knitBackDarts } from './knit-pieces.ts';
 import { knitRest } from './knit-rest.ts';
 import { knitSetIn } from './knit-set-in.ts';
 import { type KnittedSleeve, knitSleeve } from './knit-sleeve.ts';
@@ -44,6 +45,7 @@ function knitPieces(sweater: Sweater, findings: Findings): KnittedPieces {
 
 function sewn(sweater: Sweater, findings: Findings): KnittedPieces {
   const body = knitBody(sweater, bustOf(sweater), findings);
+  knitBackDarts(sweater, bustOf(sweater), findings);
   const sleeve = knitSleeve(sweater, null, findings);
   if (body === undefined) return { body, sleeve };
   knitBodyWedges(sweater, body, findings);

@@ -34,7 +34,7 @@ export function knitBody(
   start?: Needle,
 ): KnittedBody | undefined {
   findings.at('body');
-  const ask = askFor(sweater, bust);
+  const ask = bodyAskFor(sweater, bust);
   const shaping = shapeBody(ask);
   if (shaping.kind === 'cannot') {
     findings.meet(`body: ${shaping.why}`);
@@ -69,7 +69,7 @@ export function knitBody(
   return { shaping, fabric, needle: knitted.needle, counts: [ends[0] ?? 0, ...knitted.needle.counts] };
 }
 
-function askFor(sweater: Sweater, bust: number): BodyAsk {
+export function bodyAskFor(sweater: Sweater, bust: number): BodyAsk {
   const { body: gauge, direction, waist, hip, flare } = sweater;
   return {
     gauge,
