@@ -14,7 +14,8 @@ export function isOpenPart(part: Part): boolean {
   return hasChoice(part) || part.steps.every(({ instead }) => instead.length === 0);
 }
 
-function hasChoice({ steps }: Part): boolean {
+/** Whether a way is still to be chosen in it. */
+export function hasChoice({ steps }: Part): boolean {
   return steps.some(({ instead }) => instead.some((one) => one.do === 'choose one'));
 }
 

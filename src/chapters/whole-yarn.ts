@@ -1,27 +1,33 @@
-/** The yarn for a garment that is planned: from its own measurements and a swatch, or from the pattern's amount. */
-import { piecesAround } from '../fit/pattern.ts';
-import { type Part, phrase } from '../fit/plan.ts';
-import { widthLine } from '../fit/steps.ts';
-import { type Cm, cm } from '../fit/units.ts';
-import { type ShortRows, sweaterArea } from '../fit/yarn-garment.ts';
+/** The yarn for a garment that is planned: from its own pieces and a swatch, or from the pattern's amount. */
+import { type Fabric, fabricArea, type ShortRows, stitchesOfEdges, stitchesOfPiece } from '../fit/fabric.ts';
+import { type Gauge, rowsFor } from '../fit/gauge.ts';
+import { level, type Piece, piece } from '../fit/outline.ts';
+import { type Pattern, type PatternSize, piecesAround } from '../fit/pattern.ts';
+import { type Part, type Phrase, phrase } from '../fit/plan.ts';
+import type { ShapedCap } from '../fit/shaped.ts';
+import type { Cm, Stitches } from '../fit/units.ts';
+import { ratesOf } from '../fit/wedge-base.ts';
 import { yarnPart } from '../fit/yarn-steps.ts';
+import { capFor } from './cap-of.ts';
 import { sampleSize } from './figures.ts';
 import type { Ledger } from './ledger.ts';
+import { hasChoice } from './open-ways.ts';
 import { ownGauge } from './own-gauge.ts';
+import { backOf } from './upper-figures.ts';
 import { needFromSwatch, needOfBalls } from './yarn.ts';
 
-/** Of the sample all measurements are known; of another pattern the amount that it prints is. */
+/** Of the sample all pieces are known; of another pattern the amount that it prints is. */
 export function yarnOfGarment(book: Ledger, garment: readonly Part[]): Part[] {
-  const planned = sampleSize(book) === undefined ? undefined : measured(book, garment);
-  if (planned === undefined) {
+  const sample = sampleSize(book);
+  if (sample === undefined) {
     const need = needOfBalls(book);
     return need === undefined ? [] : [yarnPart(need, [], [phrase('note: yarn of the pattern as printed')])];
   }
-  const area = sweaterArea(planned, shortRowsOf(garment));
+  const [lower, upper] = [belowUnderarm(book, garment, sample), aboveUnderarm(book, garment, sample)];
+  if (lower === undefined || upper === undefined) return [];
+  const area = fabricArea([...lower, ...upper.fabrics], shortRowsOf(garment));
   const need = needFromSwatch(book, area.area);
-  return need === undefined
-    ? []
-    : [yarnPart(need, area.workings, [phrase('note: area is reckoned roughly')])];
+  return need === undefined ? [] : [yarnPart(need, area.workings, [upper.note])];
 }
 
 function shortRowsOf(garment: readonly Part[]): readonly ShortRows[] {
@@ -31,24 +37,118 @@ function shortRowsOf(garment: readonly Part[]): readonly ShortRows[] {
     .flatMap((one) => (one.do === 'short rows' ? [one.wedge] : []));
 }
 
-/** As it will come out: what the plan changes, and the rest as the sample has it at the knitter's gauge. */
-function measured(book: Ledger, garment: readonly Part[]) {
-  const sample = sampleSize(book);
-  const [around, flat] = [ownGauge(book, sample?.pattern.body ?? 'round'), ownGauge(book, 'flat')];
-  if (sample === undefined || around === undefined || flat === undefined) return undefined;
-  const { counts, finished } = sample.size;
-  const { edge } = sample.pattern;
-  const planned = (name: string): Cm | undefined =>
-    garment.flatMap((part) => part.finished).find((f) => f.name === name)?.range.expected;
-  const width = (count: number | undefined, stitches: number, pieces: 1 | 2) =>
-    count === undefined ? undefined : cm(widthLine('', count, flat, stitches, pieces).result.value);
-  const bust = planned('bust') ?? width(counts.bust, edge.body, piecesAround(sample.pattern));
-  const upperArm = planned('upper arm') ?? width(counts['upper arm'], edge.sleeves, 1);
-  const wrist = planned('wrist') ?? width(counts.wrist, edge.sleeves, 1);
-  const sleeve = planned('sleeve, cuff to underarm') ?? finished['sleeve length'];
-  const body = planned('body, lower edge to underarm') ?? finished['body length'];
-  const armhole = planned('armhole depth') ?? finished['armhole depth'];
-  if (bust === undefined || upperArm === undefined || wrist === undefined) return undefined;
-  if (sleeve === undefined || body === undefined || armhole === undefined) return undefined;
-  return { bust, length: cm(body + armhole), upperArm, wrist, sleeve };
+interface Sample {
+  readonly pattern: Pattern;
+  readonly size: PatternSize;
+}
+
+/** Body and sleeves up to the underarms: as they are planned, and what is not as the sample prints it. */
+function belowUnderarm(
+  book: Ledger,
+  garment: readonly Part[],
+  { pattern, size }: Sample,
+): readonly Fabric[] | undefined {
+  const [ofBody, flat] = [ownGauge(book, pattern.body), ownGauge(book, 'flat')];
+  const { bust, wrist, 'upper arm': upperArm } = size.counts;
+  const { 'body length': bodyLength, 'sleeve length': sleeveLength } = size.finished;
+  if (ofBody === undefined || flat === undefined) return undefined;
+  if (bust === undefined || wrist === undefined || upperArm === undefined) return undefined;
+  if (bodyLength === undefined || sleeveLength === undefined) return undefined;
+  const planned = (sleeves: boolean): Piece | undefined =>
+    garment.flatMap(({ pieces }) => pieces).find(({ after }) => (after.name === 'sleeve') === sleeves)?.after;
+  const body = planned(false) ?? tapered('body', bust, bust, pattern.edging.hem, bodyLength, ofBody);
+  const sleeve = planned(true) ?? tapered('sleeve', wrist, upperArm, pattern.edging.cuff, sleeveLength, flat);
+  return [
+    fabric('body', piecesAround(pattern), stitchesOfPiece(body), ofBody),
+    fabric('sleeve', 2, stitchesOfPiece(sleeve), flat),
+  ];
+}
+
+/** From the lower edge up: straight in its edging, and even from there to the underarm. */
+function tapered(
+  name: 'body' | 'sleeve',
+  low: Stitches,
+  high: Stitches,
+  edging: Cm,
+  length: Cm,
+  gauge: Gauge,
+): Piece {
+  const end = rowsFor(length, gauge.rows.perCm);
+  return piece(name, gauge.worked, 'up', [
+    level('cast-on', 0, low),
+    level('cuff', Math.min(end, rowsFor(edging, gauge.rows.perCm)), low),
+    level('underarm', end, high),
+  ]);
+}
+
+interface Upper {
+  readonly fabrics: readonly Fabric[];
+  readonly note: Phrase;
+}
+
+/**
+ * The pattern's own where they are not told. At a gauge at which these have no cap the body goes on straight: what the
+ * armholes take away makes the caps.
+ */
+function aboveUnderarm(book: Ledger, garment: readonly Part[], { size }: Sample): Upper | undefined {
+  const [gauge, back] = [ownGauge(book, 'flat'), backOf(book)];
+  const { 'armhole depth': depth } = size.finished;
+  const { 'upper arm': upperArm } = size.counts;
+  if (gauge === undefined || back === undefined || depth === undefined || upperArm === undefined)
+    return undefined;
+  const told = capTold(garment);
+  const cap = told ?? capPrinted(book, upperArm);
+  if (cap === undefined) {
+    const straight = back * rowsFor(depth, gauge.rows.perCm, 'even');
+    return {
+      fabrics: [fabric('body from the underarm', 2, straight, gauge)],
+      note: phrase('note: tops are reckoned straight'),
+    };
+  }
+  const { front, back: ofBack } = cap.armhole;
+  return {
+    fabrics: [
+      ...shoulders(garment),
+      fabric('front from the underarm', 1, stitchesOfEdges(back, front), gauge),
+      fabric('back from the underarm', 1, stitchesOfEdges(back, ofBack), gauge),
+      fabric('sleeve cap', 2, stitchesOfEdges(cap.after.upperArm, cap.after), gauge),
+    ],
+    note: phrase(
+      told === undefined && garment.some(hasChoice)
+        ? 'note: tops are reckoned as printed'
+        : 'note: area of the pieces',
+    ),
+  };
+}
+
+/** Bound off in steps, they rise above the armholes; those of short rows are counted with these. */
+function shoulders(garment: readonly Part[]): readonly Fabric[] {
+  return garment
+    .flatMap(({ steps }) => steps)
+    .flatMap(({ shaped }) => (shaped?.shape === 'stepped shoulders' ? [shaped] : []))
+    .map(({ after, gauge }) => ({
+      name: 'shoulders',
+      pieces: 1,
+      stitches: stitchesOfEdges(after.from, {
+        rows: after.events.at(-1)?.row ?? after.rows,
+        events: after.events,
+      }),
+      gauge,
+    }));
+}
+
+function capTold(garment: readonly Part[]): ShapedCap | undefined {
+  return garment
+    .flatMap(({ steps }) => steps)
+    .map(({ shaped }) => shaped)
+    .find((shaped) => shaped?.shape === 'cap');
+}
+
+function capPrinted(book: Ledger, upperArm: Stitches): ShapedCap | undefined {
+  const found = capFor(book, upperArm);
+  return found?.kind === 'fitted cap' ? found.shaped : undefined;
+}
+
+function fabric(name: Fabric['name'], pieces: 1 | 2, stitches: number, gauge: Gauge): Fabric {
+  return { name, pieces, stitches, gauge: ratesOf(gauge) };
 }

@@ -29,6 +29,7 @@ import {
   widthLine,
 } from './steps.ts';
 import { type WaistTold, waistStep } from './waist-steps.ts';
+import { statedAs } from './ways.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 /** `waist`: how the waist's finished width came about, for its workings. */
@@ -153,6 +154,7 @@ function castOn({ body, piece, alike }: BodyTold, section: BodySection): Step {
       asPattern(body),
       width,
       ...(body.hem?.workings ?? []),
+      ...(body.hemMoved ? statedAs({ change: perRow(body) }) : []),
       ...section.workings,
       edgingDepth(body, section),
     ],

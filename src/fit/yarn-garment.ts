@@ -1,9 +1,8 @@
 /**
  * The area of a plain sweater from five finished measurements: the body as a tube from hem to shoulder, two sleeves as
- * trapezia. What the neck takes away, caps and bands add again (common practice). Short rows come on top.
+ * trapezia. What armholes and neck take away, caps and bands add again (common practice).
  */
 import type { Cm } from './units.ts';
-import type { Wedge } from './wedge.ts';
 import { quantity, type WorkingLine, workOut } from './working.ts';
 
 export interface Sweater {
@@ -21,14 +20,7 @@ export interface Area {
   readonly workings: readonly WorkingLine[];
 }
 
-/** What the area of short rows is worked out from. */
-export type ShortRows = Pick<Wedge, 'sides' | 'flat' | 'steps' | 'depth' | 'gauge'>;
-
-/** `wedges`: all that lie in the sweater, none of them in its sleeves. */
-export function sweaterArea(
-  { bust, length, upperArm, wrist, sleeve }: Sweater,
-  wedges: readonly ShortRows[] = [],
-): Area {
+export function sweaterArea({ bust, length, upperArm, wrist, sleeve }: Sweater): Area {
   const body = workOut(
     'area of the body',
     'a * b',
@@ -45,32 +37,8 @@ export function sweaterArea(
     },
     { unit: 'cm²' },
   );
-  const short = wedges.map(wedgeArea);
-  const added = Object.fromEntries(short.map((line, i) => [`s${i + 1}`, line.result]));
-  const all = workOut(
-    'area in all',
-    ['a + 2 * b', ...Object.keys(added)].join(' + '),
-    { a: body.result, b: arm.result, ...added },
-    { unit: 'cm²' },
-  );
-  const workings: WorkingLine[] = [body, arm, ...short, all];
-  return { area: all.exact, workings };
-}
-
-/** As deep as it is told over its flat part, and tapering to nothing where its base ends. */
-function wedgeArea({ sides, flat, steps, depth, gauge }: ShortRows): WorkingLine {
-  const slope = steps.reduce((sum, step) => sum + step, 0);
-  return workOut(
-    'area that short rows add',
-    sides === 'both' ? '(a + b) * c / d' : '(a + b / 2) * c / d',
-    {
-      a: quantity('stitches that get the full depth', flat, 'stitches'),
-      b: quantity('stitches of a slope', slope, 'stitches'),
-      c: quantity('depth', depth, 'cm'),
-      d: quantity('stitches', gauge.stitchesPerCm, 'stitches/cm'),
-    },
-    { unit: 'cm²' },
-  );
+  const all = workOut('area in all', 'a + 2 * b', { a: body.result, b: arm.result }, { unit: 'cm²' });
+  return { area: all.exact, workings: [body, arm, all] };
 }
 
 /** What is knitted of a sweater: so much of its body's length, and whole sleeves. */

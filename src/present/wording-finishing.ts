@@ -28,6 +28,12 @@ export const FINISHING_WORDING: Readonly<Record<(typeof FINISHING_PHRASES)[numbe
   'note: same dye lot': 'Buy all of one dye lot. Shops often take whole balls back.',
   'note: area is reckoned roughly':
     'The area is reckoned from a straight body and two tapered sleeves. Cables, bands and collars take more.',
+  'note: area of the pieces':
+    'The area is that of the pieces up to the shoulders. What the neck takes away, its band adds again. Cables and collars take more.',
+  'note: tops are reckoned as printed':
+    "The area is that of the pieces up to the shoulders. Where you still have to choose, the pattern's armholes and caps are reckoned. Cables and collars take more.",
+  'note: tops are reckoned straight':
+    'From the underarms up the body is reckoned straight: what armholes and neck take away, sleeve caps and the neckband add again. Cables and collars take more.',
   'note: yarn of the pattern as printed':
     'This is the yarn of the pattern as printed. What you make longer or wider takes more, and what you make smaller takes less.',
   'summary: yarn lasts': 'The yarn lasts.',

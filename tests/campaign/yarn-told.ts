@@ -1,4 +1,5 @@
 /** How much yarn a plan tells to buy, reckoned again from what was knitted and what the knitter answered. */
+import type { Step } from '../../src/fit/plan.ts';
 import type { Answers, Value } from '../../src/flow/answer.ts';
 import type { RowRecord } from '../simulator/needle.ts';
 import { measured } from './garment-checks.ts';
@@ -11,7 +12,7 @@ export function yarnAsTold(knitting: Knitting): void {
   const step = stepAt(plan, 'where: the yarn');
   if (step === undefined) return;
   findings.at('the yarn');
-  const needed = knitting.printed.lengths === null ? ofBalls(knitting) : ofSwatch(knitting);
+  const needed = knitting.printed.lengths === null ? ofBalls(knitting) : ofSwatch(knitting, step);
   if (needed === undefined) {
     findings.meet('yarn: a figure is assumed');
     return;
@@ -56,33 +57,47 @@ function ofBalls({ answers }: Knitting): Needed | undefined {
     : { amount: balls * theirs, ball: own };
 }
 
-/** The body as a tube from hem to shoulder, and two sleeves as trapezia: as the plan says that it reckons. */
-function ofSwatch(knitting: Knitting): Needed | undefined {
-  const { answers, printed } = knitting;
+/** Sections are reckoned as even; few thick rows change in steps. */
+const UNEVEN = 0.02;
+
+/** As much as the swatch weighs for its area: what was knitted, and what lies in the opening of the neck. */
+function ofSwatch(knitting: Knitting, step: Step): Needed | undefined {
+  const { answers, findings } = knitting;
   const grams = given(answers, 'yarn_swatch', 'yarn weight')?.grams;
   const wide = given(answers, 'yarn_swatch_width', 'length')?.cm;
   const high = given(answers, 'yarn_swatch_height', 'length')?.cm;
-  if (grams === undefined || wide === undefined || high === undefined || printed.lengths === null)
-    return undefined;
-  const { lengths, stitchesPerCm: perCm, edge } = printed;
-  const around = ((printed.body.worked === 'round' ? 1 : 2) * (printed.bust - edge.body)) / perCm;
-  const long =
-    finished(knitting, 'body, lower edge to underarm', lengths.body) +
-    finished(knitting, 'armhole depth', lengths.armhole);
-  const arm = finished(knitting, 'upper arm', (printed.upperArm - edge.sleeves) / perCm);
-  const wrist = finished(knitting, 'wrist', (printed.wrist - edge.sleeves) / perCm);
-  const sleeve = finished(knitting, 'sleeve, cuff to underarm', lengths.sleeve);
-  const area = around * long + 2 * ((arm + wrist) / 2) * sleeve + shortRows(knitting);
+  if (grams === undefined || wide === undefined || high === undefined) return undefined;
+  const area = step.workings.find(({ label }) => label === 'area in all')?.exact ?? Number.NaN;
   const knitted = knittedArea(knitting);
-  // Caps weigh as much as a neck on bodies as they are: no arm is half as thick as its body is round.
-  if (knitted !== undefined && arm < 0.45 * around) {
-    knitting.findings.meet('yarn held against every stitch of a garment');
-    knitting.findings.must(
-      knitted <= 1.1 * area,
-      `${knitted} cm² are knitted, the yarn is reckoned for ${area} cm² and a tenth`,
-    );
+  if (knitted !== undefined) {
+    findings.meet('yarn held against every stitch of a garment');
+    const neck = knitted.neck / knitted.perSquareCm;
+    const of = knitted.stitches / knitted.perSquareCm;
+    findings.must(area >= of * (1 - UNEVEN), `${of} cm² are knitted, the yarn is reckoned for ${area} cm²`);
+    if (knitted.all) {
+      findings.meet('yarn held against all of a garment');
+      findings.must(
+        area <= (of + neck) * (1 + UNEVEN),
+        `${of} cm² and a neck of ${neck} cm² are not ${area} cm²`,
+      );
+    }
   }
+  const rough = roughArea(knitting);
+  findings.must(Math.abs(area / rough - 1) < 0.25, `${area} cm² are far from ${rough} cm²`);
   return { amount: (area * grams) / (wide * high), ball: given(answers, 'yarn_ball', 'yarn weight')?.grams };
+}
+
+/** The body as a tube from hem to shoulder, and two sleeves as trapezia. */
+function roughArea(knitting: Knitting): number {
+  const { lengths, stitchesPerCm: perCm, edge, body, bust, upperArm, wrist } = knitting.printed;
+  const around = ((body.worked === 'round' ? 1 : 2) * (bust - edge.body)) / perCm;
+  const long =
+    finished(knitting, 'body, lower edge to underarm', lengths?.body ?? Number.NaN) +
+    finished(knitting, 'armhole depth', lengths?.armhole ?? Number.NaN);
+  const arm = finished(knitting, 'upper arm', (upperArm - edge.sleeves) / perCm);
+  const hand = finished(knitting, 'wrist', (wrist - edge.sleeves) / perCm);
+  const sleeve = finished(knitting, 'sleeve, cuff to underarm', lengths?.sleeve ?? Number.NaN);
+  return around * long + 2 * ((arm + hand) / 2) * sleeve + shortRows(knitting);
 }
 
 /** Each pair of short rows counted, from turn to turn, as a trapezium has them. */
@@ -96,19 +111,30 @@ function shortRows({ plan, printed }: Knitting): number {
   }, 0);
 }
 
-/** Of every stitch that was knitted; undefined where a plan does not tell of the whole garment. */
-function knittedArea({ plan, bench, printed }: Knitting): number | undefined {
+/** Every stitch that was knitted, and those that lie in the neck's rectangle; undefined where a plan does not tell of the whole garment. */
+function knittedArea({ plan, bench, printed }: Knitting) {
   const open = plan.steps.some((step) => step.instead.some((one) => one.do === 'choose one'));
   const flat = printed.body.worked === 'flat';
   const lower = bench.at(flat ? 'back' : 'body');
   const arm = scheduleAt(plan, 'where: sleeve cap');
-  if (open || lower?.whole !== true || arm === undefined || frontNeck(plan) === undefined) return undefined;
+  const neck = frontNeck(plan);
+  if (open || lower?.whole !== true || arm === undefined || neck === undefined) return undefined;
   // Up to the underarm a front that is like the back is told with it.
-  const alike = flat && (bench.marks.get('front') ?? 0) === 0;
+  const alike =
+    flat && !plan.steps.some((one) => one.piece === 'front' && one.instead.some((it) => it.do === 'cast on'));
   let stitches = alike ? workedIn(lower.needle.log.slice(0, bench.marks.get('back'))) : 0;
   for (const [needle, place] of bench.needles)
     if (place !== 'darts') stitches += (place === 'sleeve' ? 2 : 1) * workedIn(needle.log);
-  return stitches / (printed.stitchesPerCm * printed.rowsPerCm);
+  return {
+    stitches,
+    neck: neck.stitches * (neck.rows + neck.slope),
+    all:
+      scheduleAt(plan, 'where: armhole') !== undefined &&
+      bench.at('sleeve')?.whole === true &&
+      // Beside darts up and down the front is knitted twice.
+      ![...bench.needles.values()].includes('darts'),
+    perSquareCm: printed.stitchesPerCm * printed.rowsPerCm,
+  };
 }
 
 function workedIn(rows: readonly RowRecord[]): number {

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Instruction, Plan, Step } from '../../src/fit/plan.ts';
 import { runScript } from '../../src/transport/script/run.ts';
+import { knitEdges } from '../simulator/edges.ts';
 import { knitSection } from '../simulator/garment.ts';
 import { knitWedge } from '../simulator/knit-wedge.ts';
 import { Needle, type Worked } from '../simulator/needle.ts';
@@ -173,12 +174,44 @@ describe('the whole way with every wish', () => {
     expect(behind).toBe(workingNamed(plan, 'rows from the underarm to the front neck, after').given.a?.value);
   });
 
-  it('reckons the yarn from the measurements of the plan', () => {
+  it('reckons the yarn from the pieces of the plan: a cap for each arm, as many stitches as its rows have', () => {
     const plan = planOf('whole', ALL);
-    expect(workingNamed(plan, 'area of one sleeve').given.c?.value).toBeCloseTo(
-      plan.finished.find((f) => f.name === 'sleeve, cuff to underarm')?.range.expected ?? 0,
-      9,
+    const cap = instructed(plan, 'shape edges').at(-1)?.schedule;
+    const needle = knitEdges(cap?.from ?? 0, cap?.events ?? [], cap?.rows ?? 0);
+    const area = workingNamed(plan, 'area of the sleeve cap');
+    expect(area.given.a?.value).toBe(needle.log.reduce((sum, row) => sum + row.worked, 0));
+    expect(area.given.n?.value).toBe(2);
+  });
+
+  it('reckons the yarn of a sample that nothing else is changed of, by hand', () => {
+    const plan = planOf('whole', { ...START, wishes: 'yarn', ...YARN });
+    const stitches = (label: string) => workingNamed(plan, label).given.a?.value;
+    // 38 cm at 30.25 rows to 10 cm are 115 rounds; 6 cm and 44 cm of a sleeve are 18 and 133 rows.
+    expect(stitches('area of the body')).toBe(220 * 115);
+    expect(stitches('area of the sleeve')).toBe(44 * 18 + ((44 + 74) / 2) * (133 - 18));
+    // 110 of the back less 6 at each side at once and 7 after that: over 60 rows fewer than 98, more than 84.
+    expect(stitches('area of the back from the underarm')).toBeGreaterThan(84 * 60);
+    expect(stitches('area of the back from the underarm')).toBeLessThan(98 * 60 + 6);
+    expect(textOf(plan)).toContain('What the neck takes away, its band adds again.');
+  });
+
+  it("reckons the pattern's tops where the knitter has still to choose, and says so", () => {
+    const stitches = (wishes: Typed) =>
+      workingNamed(planOf('whole', { ...ALL, ...wishes }), 'area of the back from the underarm').given.a
+        ?.value;
+    expect(textOf(planOf('whole', { ...ALL, armhole_wanted: '12 cm' }))).toContain(
+      "Where you still have to choose, the pattern's armholes and caps are reckoned.",
     );
+    expect(stitches({ armhole_wanted: '12 cm' })).toBe(stitches({ wishes: 'yarn' }));
+  });
+
+  it('goes on straight where the pattern has no cap at the gauge', () => {
+    const thick = { swatch_stitches: '6 sts over 10 cm', swatch_rows: '40 rows over 10 cm' };
+    const skipped = { swatch_stitches_2: 'skip', swatch_stitches_3: 'skip', swatch_rows_2: 'skip' };
+    const plan = planOf('whole', { ...START, ...thick, ...skipped, wishes: 'yarn', ...YARN });
+    expect(textOf(plan)).toContain('From the underarms up the body is reckoned straight');
+    // 220 stitches all round, 20 cm deep at 40 rows to 10 cm.
+    expect(workingNamed(plan, 'area of the body from the underarm').given.a?.value).toBe(110 * 80);
   });
 });
 
