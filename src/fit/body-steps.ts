@@ -150,14 +150,7 @@ function castOn({ body, piece, alike }: BodyTold, section: BodySection): Step {
     ],
     check: checkWidth(width, ask.gauge.worked === 'round'),
     notes: [...hemNotes(body), ...piecesAlike(body, alike)],
-    workings: [
-      asPattern(body),
-      width,
-      ...(body.hem?.workings ?? []),
-      ...(body.hemMoved ? statedAs({ change: perRow(body) }) : []),
-      ...section.workings,
-      edgingDepth(body, section),
-    ],
+    workings: [asPattern(body), width, ...hemLines(body), ...section.workings, edgingDepth(body, section)],
   });
 }
 
@@ -165,6 +158,10 @@ function castOn({ body, piece, alike }: BodyTold, section: BodySection): Step {
 function hemNotes(body: BodyShaping): Phrase[] {
   const moved = body.hemMoved ? [phrase('note: count moved for shaping', { change: perRow(body) })] : [];
   return [...(body.hem?.neighbours ?? []), ...moved];
+}
+
+function hemLines(body: BodyShaping): WorkingLine[] {
+  return [...(body.hem?.workings ?? []), ...(body.hemMoved ? statedAs({ change: perRow(body) }) : [])];
 }
 
 function edgingDepth(body: BodyShaping, section: BodySection): WorkingLine {
@@ -180,7 +177,7 @@ function lastEdging({ body, piece }: BodyTold, section: BodySection): Step {
     ],
     check: phrase('check: length in all', { length: total(body).result }),
     notes: hemNotes(body),
-    workings: [...(body.hem?.workings ?? []), ...section.workings, edgingDepth(body, section), total(body)],
+    workings: [...hemLines(body), ...section.workings, edgingDepth(body, section), total(body)],
   });
 }
 
