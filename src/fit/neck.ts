@@ -1,9 +1,6 @@
-/** A neck shaped as asked, or the reason why not with ways that work; and the band that is picked up from it. */
-import { type Counted, countFor } from './count.ts';
-import { type CountRule, type Gauge, heightOf } from './gauge.ts';
+import { heightOf } from './gauge.ts';
 import { type Neck, type NeckAsk, type NeckHindrance, shapeNeck } from './neck-shape.ts';
-import { type Cm, cm, type Stitches, stitches } from './units.ts';
-import { quantity, type WorkingLine, workOut } from './working.ts';
+import { cm, stitches } from './units.ts';
 
 export type { Neck, NeckAsk, NeckOutline, NeckSide } from './neck-shape.ts';
 
@@ -70,36 +67,4 @@ function moreRoom(ask: NeckAsk, missing: number): readonly NeckAlternative[] {
 function offer(way: NeckAlternative['way'], ask: NeckAsk): readonly NeckAlternative[] {
   const found = shapeNeck(ask);
   return found.kind === 'neck' ? [{ way, neck: found }] : [];
-}
-
-/** Stitches picked up for the neckband: the edges of front and back at the band's gauge, in its repeat. */
-export interface Neckband {
-  readonly around: Cm;
-  readonly stitches: Stitches;
-  readonly counted: Counted;
-  readonly workings: readonly WorkingLine[];
-}
-
-export function neckband(
-  front: Pick<Neck, 'edge'>,
-  back: Pick<Neck, 'edge'>,
-  gauge: Gauge,
-  rule: CountRule,
-): Neckband {
-  const around = workOut(
-    'neck edge around',
-    'a + b',
-    {
-      a: quantity('neck edge of the front', front.edge, 'cm'),
-      b: quantity('neck edge of the back', back.edge, 'cm'),
-    },
-    { unit: 'cm' },
-  );
-  const counted = countFor('neckband', cm(around.result.value), gauge, rule);
-  return {
-    around: cm(around.result.value),
-    stitches: counted.stitches,
-    counted,
-    workings: [around, ...counted.workings],
-  };
 }

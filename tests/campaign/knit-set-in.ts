@@ -2,7 +2,6 @@
 import { changeDepth } from '../../src/fit/armhole-depth.ts';
 import { type Cap, type CapAsk, cap } from '../../src/fit/cap.ts';
 import type { Gauge } from '../../src/fit/gauge.ts';
-import { neckband } from '../../src/fit/neck.ts';
 import { cm, type Stitches, stitches } from '../../src/fit/units.ts';
 import { edgeOf, knitEdges, knitEdgesOn } from '../simulator/edges.ts';
 import { Needle } from '../simulator/needle.ts';
@@ -25,7 +24,6 @@ export function knitSetIn(
     front: knitUpper(sweater, 'front', front, gauge, findings),
   };
   if (above.back === undefined || above.front === undefined) return;
-  band(sweater, above.back, above.front, gauge, findings);
   deeper(sweater, above.back, gauge, findings);
   if (sleeve !== undefined) knitCap(sweater, above.back, above.front, sleeve, findings);
 }
@@ -126,21 +124,6 @@ function fromStages(made: Cap): Needle {
       throw new Error(`${stage.stitches} stitches to bind off, ${needle.count} on the needle`);
   }
   return needle;
-}
-
-function band(sweater: Sweater, back: Upper, front: Upper, gauge: Gauge, findings: Findings): void {
-  findings.at('neckband');
-  const rule = { multiple: sweater.band.multiple, plus: 0, edge: 0, parity: 'any' as const };
-  const made = neckband(front.neck, back.neck, gauge, rule);
-  const around = front.neck.edge + back.neck.edge;
-  findings.near(made.around, around, 'neck edge around');
-  findings.same(0, made.stitches % rule.multiple, 'stitches over the repeat');
-  const off = Math.abs(made.stitches / gauge.stitches.perCm - around) * gauge.stitches.perCm;
-  findings.must(
-    made.stitches === rule.multiple || off <= rule.multiple / 2 + 1e-6,
-    'another count is nearer',
-  );
-  findings.states({ around: made.around, stitches: made.stitches }, made.workings);
 }
 
 /** The armhole an inch deeper, and what hangs on it. */

@@ -1,11 +1,9 @@
 /** What is offered where no neck can be shaped, at 22 stitches and 30 rows to 10 cm; counts are worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { ANY_COUNT } from '../../src/fit/gauge.ts';
-import { type NeckAsk, neck, neckband } from '../../src/fit/neck.ts';
+import { type NeckAsk, neck } from '../../src/fit/neck.ts';
 import { shapeNeck } from '../../src/fit/neck-shape.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
 import { over10cm } from './at-gauge.ts';
-import { told } from './told.ts';
 
 /** 17 cm are 37.4 stitches, to an even count 38. */
 const ASK: NeckAsk = { stitches: stitches(76), width: cm(17), depth: cm(8), gauge: over10cm(22, 30) };
@@ -97,21 +95,6 @@ describe('where the neck has too few rows', () => {
     // 1 cm is 2 stitches; no rows at all lack three.
     const tiny = { ...ASK, width: cm(1), depth: cm(0.1), centre: stitches(0), steps: [] };
     expect(ways(tiny, 'too few rows').filter((way) => way.startsWith('narrower'))).toEqual([]);
-  });
-});
-
-describe('a neckband', () => {
-  it('is picked up along both edges, and says how many centimetres these are', () => {
-    const band = neckband({ edge: cm(30) }, { edge: cm(20) }, over10cm(22, 30), {
-      ...ANY_COUNT,
-      multiple: 4,
-    });
-    // 50 cm at 2.2 are 110 stitches, between 108 and 112: a tie goes to the larger.
-    expect([band.around, band.stitches]).toEqual([50, 112]);
-    expect(told(band.workings).slice(0, 2)).toEqual([
-      'neck edge around: a + b = 50 cm',
-      'stitches at the neckband: a * b = 112 stitches',
-    ]);
   });
 });
 
