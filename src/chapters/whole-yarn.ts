@@ -1,5 +1,12 @@
 /** The yarn for a garment that is planned: from its own pieces and a swatch, or from the pattern's amount. */
-import { type Fabric, fabricArea, type ShortRows, stitchesOfEdges, stitchesOfPiece } from '../fit/fabric.ts';
+import {
+  type Fabric,
+  fabricArea,
+  type ShortRows,
+  stitchesOfEdges,
+  stitchesOfPiece,
+  stitchesOfSpacing,
+} from '../fit/fabric.ts';
 import { type Gauge, rowsFor } from '../fit/gauge.ts';
 import { level, type Piece, piece } from '../fit/outline.ts';
 import { type Pattern, type PatternSize, piecesAround } from '../fit/pattern.ts';
@@ -25,7 +32,7 @@ export function yarnOfGarment(book: Ledger, garment: readonly Part[]): Part[] {
   }
   const [lower, upper] = [belowUnderarm(book, garment, sample), aboveUnderarm(book, garment, sample)];
   if (lower === undefined || upper === undefined) return [];
-  const area = fabricArea([...lower, ...upper.fabrics], shortRowsOf(garment));
+  const area = fabricArea([...lower, ...frontDarts(garment), ...upper.fabrics], shortRowsOf(garment));
   const need = needFromSwatch(book, area.area);
   return need === undefined ? [] : [yarnPart(need, area.workings, [upper.note])];
 }
@@ -79,6 +86,19 @@ function tapered(
     level('cuff', Math.min(end, rowsFor(edging, gauge.rows.perCm)), low),
     level('underarm', end, high),
   ]);
+}
+
+/** What the front has more than its sides while darts that run up and down widen it. */
+function frontDarts(garment: readonly Part[]): readonly Fabric[] {
+  return garment
+    .flatMap(({ steps }) => steps)
+    .flatMap(({ shaped }) => (shaped?.shape === 'front darts' ? [shaped] : []))
+    .map(({ after: { spaced }, gauge }) => ({
+      name: 'darts',
+      pieces: 1,
+      stitches: stitchesOfSpacing(spaced) - Math.min(spaced.from, spaced.to) * spaced.rows,
+      gauge,
+    }));
 }
 
 interface Upper {

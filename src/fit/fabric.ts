@@ -4,6 +4,7 @@
  */
 import { changeOf, type EdgeEvent } from './edge-shaping.ts';
 import { type Piece, sections } from './outline.ts';
+import type { SpacedOutline } from './shaped.ts';
 import type { Rows, Stitches } from './units.ts';
 import type { Wedge } from './wedge.ts';
 import type { Rates } from './wedge-base.ts';
@@ -26,6 +27,7 @@ export type ShortRows = Pick<Wedge, 'sides' | 'flat' | 'steps' | 'depth' | 'gaug
 export type FabricName =
   | 'body'
   | 'sleeve'
+  | 'darts'
   | 'body from the underarm'
   | 'front from the underarm'
   | 'back from the underarm'
@@ -84,4 +86,10 @@ export function stitchesOfEdges(
   { rows, events }: { readonly rows: Rows; readonly events: readonly EdgeEvent[] },
 ): number {
   return events.reduce((sum, event) => sum + changeOf(event) * (rows - event.row + 1), from * rows);
+}
+
+/** The same of a section that is spaced over its rows. */
+export function stitchesOfSpacing({ rows, from, to, shaping }: SpacedOutline): number {
+  const change = shaping.length === 0 ? 0 : (to - from) / shaping.length;
+  return shaping.reduce((sum, { row }) => sum + change * (rows - row + 1), from * rows);
 }

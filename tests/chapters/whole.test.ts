@@ -195,6 +195,31 @@ describe('the whole way with every wish', () => {
     expect(textOf(plan)).toContain('What the neck takes away, its band adds again.');
   });
 
+  it('adds to the yarn what darts up and down widen the front by', () => {
+    const plan = planOf('whole', {
+      ...ALL,
+      wishes: 'bust, yarn',
+      bust: '104 cm',
+      bust_shaping: 'both',
+      bust_above_waist: '13 cm',
+    });
+    const [widen, narrow] = plan.steps.flatMap(({ shaped }) =>
+      shaped?.shape === 'front darts' ? [shaped.after.spaced] : [],
+    );
+    if (widen === undefined || narrow === undefined) throw new Error(textOf(plan));
+    const needle = Needle.castOn(widen.from, 'flat');
+    const added = [widen, narrow].map((spaced) => {
+      const before = needle.log.length;
+      expect(knitSection(needle, { ...spaced, perRow: 4 }, 'flat')).toEqual([]);
+      const worked = needle.log.slice(before).reduce((sum, row) => sum + row.worked, 0);
+      return worked - widen.from * spaced.rows;
+    });
+    const lines = plan.steps
+      .flatMap(({ workings }) => workings)
+      .filter((w) => w.label === 'area of the darts');
+    expect(lines.map((line) => line.given.a?.value)).toEqual(added);
+  });
+
   it("reckons the pattern's tops where the knitter has still to choose, and says so", () => {
     const stitches = (wishes: Typed) =>
       workingNamed(planOf('whole', { ...ALL, ...wishes }), 'area of the back from the underarm').given.a

@@ -7,6 +7,7 @@ import {
   type ShortRows,
   stitchesOfEdges,
   stitchesOfPiece,
+  stitchesOfSpacing,
 } from '../../src/fit/fabric.ts';
 import { level, piece } from '../../src/fit/outline.ts';
 import { cm, perCm, rows, stitches } from '../../src/fit/units.ts';
@@ -67,6 +68,20 @@ describe('the stitches of a piece', () => {
     ] as const;
     expect(stitchesOfEdges(stitches(40), { rows: rows(6), events })).toBe(36 + 32 + 32 + 32 + 30 + 30);
     expect(stitchesOfEdges(stitches(40), { rows: rows(6), events: [] })).toBe(240);
+  });
+
+  it('are counted row by row where shaping is spaced over them', () => {
+    const spaced = {
+      rows: rows(6),
+      from: stitches(20),
+      to: stitches(24),
+      shaping: [
+        { row: rows(2), after: stitches(22) },
+        { row: rows(5), after: stitches(24) },
+      ],
+    };
+    expect(stitchesOfSpacing(spaced)).toBe(20 + 22 + 22 + 22 + 24 + 24);
+    expect(stitchesOfSpacing({ ...spaced, to: spaced.from, shaping: [] })).toBe(120);
   });
 
   it('are as many as a needle works that knits the armhole', () => {
