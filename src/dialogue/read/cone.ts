@@ -6,7 +6,7 @@ import { askBack, type Expected, type Heard, heard, type Option, refused, which 
 import { judgeRest } from './rest.ts';
 import { markAt, type NumberToken, type Token, wordAt } from './token.ts';
 import { type Meaning, means } from './vocabulary.ts';
-import { BROKEN, MOST_YARN } from './yarn-limits.ts';
+import { BROKEN, MOST_ON_CONE } from './yarn-limits.ts';
 
 export interface LengthTyped {
   readonly metres: number;
@@ -104,7 +104,7 @@ function reading(
 ): readonly Option<LengthTyped>[] {
   if (![weight.grams, size, plies, strands].every((n) => n > 0)) return [];
   const metres = weight.grams * metresPerGram(count, size, plies, strands).exact;
-  if (metres > MOST_YARN) return [];
+  if (metres > MOST_ON_CONE) return [];
   const [m, yd] = [`${formatDecimal(metres, 0)} m`, `${formatDecimal(metres / METRES_PER_YARD, 0)} yd`];
   const held = strands === 1 ? '' : `, ${formatDecimal(strands, 2)} strands`;
   const yarn = `size ${formatDecimal(size, 2)} in ${plies} ${plies === 1 ? 'ply' : 'plies'} by the ${count} count${held}`;
