@@ -57,7 +57,10 @@ export function layToScale(
       ...(across === null ? [] : measuredAbove(across, (x) => at(point(x, 0)).x, high - OFF)),
       ...(upright === null ? [] : measuredBeside(upright, (y) => at(point(0, y)).y, left + width + OFF)),
       ...names.map((n) =>
-        text(n.words, point(at(point(n.x, 0)).x, low + LEADING + 2), { ...SMALL, anchor: 'middle' }),
+        text(n.words, point(onPage(at(point(n.x, 0)).x, [n.words]), low + LEADING + 2), {
+          ...SMALL,
+          anchor: 'middle',
+        }),
       ),
     ],
   };
@@ -67,10 +70,15 @@ function widest(lines: readonly string[]): number {
   return Math.max(...lines.map((l) => textWidth(l, SMALL.size)));
 }
 
+/** The middle of words that stand as near to `middle` as the page lets them. */
+function onPage(middle: number, words: readonly string[]): number {
+  const half = widest(words) / 2;
+  return Math.min(Math.max(middle, MARGIN + half), PICTURE_WIDTH - MARGIN - half);
+}
+
 function measuredAbove({ from, to, words }: Extent, x: (cm: number) => number, y: number): Shape[] {
   const [left, right] = [x(from), x(to)];
-  const half = widest(words) / 2;
-  const middle = Math.min(Math.max((left + right) / 2, MARGIN + half), PICTURE_WIDTH - MARGIN - half);
+  const middle = onPage((left + right) / 2, words);
   return [
     named('across', line('dimension', point(left, y), point(right, y))),
     ...[left, right].map((at) => line('dimension', point(at, y - STROKE), point(at, y + STROKE))),
