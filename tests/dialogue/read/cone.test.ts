@@ -16,7 +16,7 @@ describe('A cone told by its weight and number', () => {
     ["2/24's worsted, 500 grams", '500 g, size 24 in 2 plies by the worsted count: 6773 m (7408 yd)'],
     ['1 lb of 16/2 cotton', '1 lb, size 16 in 2 plies by the cotton count: 6720 yd (6145 m)'],
     ['8 oz 20/2 Ne', '8 oz, size 20 in 2 plies by the cotton count: 4200 yd (3840 m)'],
-    ['4/9 cc, 450 g', '450 g, size 9 in 4 plies by the cotton count: 1715 m (1875 yd)'],
+    ['4/9 cotton count, 450 g', '450 g, size 9 in 4 plies by the cotton count: 1715 m (1875 yd)'],
     ['500 g Nm 2/28', '500 g, size 28 in 2 plies by the metric count: 7000 m (7655 yd)'],
     ['500 g Nm 28/2', '500 g, size 28 in 2 plies by the metric count: 7000 m (7655 yd)'],
     ['1.2 kg of 30/2nm', '1.2 kg, size 30 in 2 plies by the metric count: 18000 m (19685 yd)'],
@@ -32,6 +32,15 @@ describe('A cone told by its weight and number', () => {
   ])('“%s” is heard as %s', (text, echo) => {
     expect(readYarnLength(text)).toMatchObject({ kind: 'heard', echo });
   });
+
+  it.each(['500 g of new wool 2/24', '500 g w/ 2/24', '500 g MC 2/24', '500 g 2/24 CC'])(
+    'takes no word for a count that means something else in knitting: “%s”',
+    (text) => {
+      const read = readYarnLength(text);
+      expect(read.kind).not.toBe('heard');
+      if (read.kind === 'which') expect(read.options).toHaveLength(3);
+    },
+  );
 
   it('has the length of all its weight, unrounded, in the unit that goes with it', () => {
     expect(readYarnLength('500 g Nm 2/28')).toMatchObject({ value: { metres: 7000, typed: 'm' } });
