@@ -8,10 +8,9 @@ import {
   stitchesOfSpacing,
 } from '../fit/fabric.ts';
 import { type Gauge, rowsFor } from '../fit/gauge.ts';
-import { level, type Piece, piece } from '../fit/outline.ts';
 import { type Pattern, type PatternSize, piecesAround } from '../fit/pattern.ts';
 import { type Part, type Phrase, phrase } from '../fit/plan.ts';
-import type { ShapedCap } from '../fit/shaped.ts';
+import type { ShapedCap, ShapedPart } from '../fit/shaped.ts';
 import type { Cm, Stitches } from '../fit/units.ts';
 import { ratesOf } from '../fit/wedge-base.ts';
 import { yarnPart } from '../fit/yarn-steps.ts';
@@ -61,44 +60,33 @@ function belowUnderarm(
   if (ofBody === undefined || flat === undefined) return undefined;
   if (bust === undefined || wrist === undefined || upperArm === undefined) return undefined;
   if (bodyLength === undefined || sleeveLength === undefined) return undefined;
-  const planned = (sleeves: boolean): Piece | undefined =>
-    garment.flatMap(({ pieces }) => pieces).find(({ after }) => (after.name === 'sleeve') === sleeves)?.after;
-  const body = planned(false) ?? tapered('body', bust, bust, pattern.edging.hem, bodyLength, ofBody);
-  const sleeve = planned(true) ?? tapered('sleeve', wrist, upperArm, pattern.edging.cuff, sleeveLength, flat);
-  return [
-    fabric('body', piecesAround(pattern), stitchesOfPiece(body), ofBody),
-    fabric('sleeve', 2, stitchesOfPiece(sleeve), flat),
-  ];
+  const drawn = (sleeves: boolean): number | undefined => {
+    const piece = garment
+      .flatMap(({ pieces }) => pieces)
+      .find(({ after }) => (after.name === 'sleeve') === sleeves);
+    return piece && stitchesOfPiece(piece.after);
+  };
+  const { hem, cuff } = pattern.edging;
+  const body = drawn(false) ?? asPrinted(bust, bust, hem, bodyLength, ofBody);
+  const sleeve = drawn(true) ?? asPrinted(wrist, upperArm, cuff, sleeveLength, flat);
+  return [fabric('body', piecesAround(pattern), body, ofBody), fabric('sleeve', 2, sleeve, flat)];
 }
 
-/** From the lower edge up: straight in its edging, and even from there to the underarm. */
-function tapered(
-  name: 'body' | 'sleeve',
-  low: Stitches,
-  high: Stitches,
-  edging: Cm,
-  length: Cm,
-  gauge: Gauge,
-): Piece {
-  const end = rowsFor(length, gauge.rows.perCm);
-  return piece(name, gauge.worked, 'up', [
-    level('cast-on', 0, low),
-    level('cuff', Math.min(end, rowsFor(edging, gauge.rows.perCm)), low),
-    level('underarm', end, high),
-  ]);
+/** Stitches of all rows from the lower edge up: straight in its edging, and even from there to the underarm. */
+function asPrinted(low: Stitches, high: Stitches, edging: Cm, length: Cm, { rows }: Gauge): number {
+  const all = rowsFor(length, rows.perCm);
+  const straight = Math.min(all, rowsFor(edging, rows.perCm));
+  return low * straight + ((low + high) / 2) * (all - straight);
 }
 
 /** What the front has more than its sides while darts that run up and down widen it. */
 function frontDarts(garment: readonly Part[]): readonly Fabric[] {
-  return garment
-    .flatMap(({ steps }) => steps)
-    .flatMap(({ shaped }) => (shaped?.shape === 'front darts' ? [shaped] : []))
-    .map(({ after: { spaced }, gauge }) => ({
-      name: 'darts',
-      pieces: 1,
-      stitches: stitchesOfSpacing(spaced) - Math.min(spaced.from, spaced.to) * spaced.rows,
-      gauge,
-    }));
+  return shapedIn(garment, 'front darts').map(({ after: { spaced }, gauge }) => ({
+    name: 'darts',
+    pieces: 1,
+    stitches: stitchesOfSpacing(spaced) - Math.min(spaced.from, spaced.to) * spaced.rows,
+    gauge,
+  }));
 }
 
 interface Upper {
@@ -116,7 +104,7 @@ function aboveUnderarm(book: Ledger, garment: readonly Part[], { size }: Sample)
   const { 'upper arm': upperArm } = size.counts;
   if (gauge === undefined || back === undefined || depth === undefined || upperArm === undefined)
     return undefined;
-  const told = capTold(garment);
+  const [told] = shapedIn(garment, 'cap');
   const cap = told ?? capPrinted(book, upperArm);
   if (cap === undefined) {
     const straight = back * rowsFor(depth, gauge.rows.perCm, 'even');
@@ -143,25 +131,22 @@ function aboveUnderarm(book: Ledger, garment: readonly Part[], { size }: Sample)
 
 /** Bound off in steps, they rise above the armholes; those of short rows are counted with these. */
 function shoulders(garment: readonly Part[]): readonly Fabric[] {
-  return garment
-    .flatMap(({ steps }) => steps)
-    .flatMap(({ shaped }) => (shaped?.shape === 'stepped shoulders' ? [shaped] : []))
-    .map(({ after, gauge }) => ({
-      name: 'shoulders',
-      pieces: 1,
-      stitches: stitchesOfEdges(after.from, {
-        rows: after.events.at(-1)?.row ?? after.rows,
-        events: after.events,
-      }),
-      gauge,
-    }));
+  return shapedIn(garment, 'stepped shoulders').map(({ after, gauge }) => ({
+    name: 'shoulders',
+    pieces: 1,
+    stitches: stitchesOfEdges(after.from, {
+      rows: after.events.at(-1)?.row ?? after.rows,
+      events: after.events,
+    }),
+    gauge,
+  }));
 }
 
-function capTold(garment: readonly Part[]): ShapedCap | undefined {
+/** What its steps shape of one kind, in the order of knitting. */
+function shapedIn<K extends ShapedPart['shape']>(garment: readonly Part[], kind: K) {
   return garment
     .flatMap(({ steps }) => steps)
-    .map(({ shaped }) => shaped)
-    .find((shaped) => shaped?.shape === 'cap');
+    .flatMap(({ shaped }) => (shaped?.shape === kind ? [shaped as Extract<ShapedPart, { shape: K }>] : []));
 }
 
 function capPrinted(book: Ledger, upperArm: Stitches): ShapedCap | undefined {

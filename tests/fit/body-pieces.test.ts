@@ -9,20 +9,8 @@ import { cm, type Stitches, stitches } from '../../src/fit/units.ts';
 import { knitSection } from '../simulator/garment.ts';
 import { Needle } from '../simulator/needle.ts';
 import { bodyAsks } from './arbitrary.ts';
-import { over10cm } from './at-gauge.ts';
+import { DRAWN_IN, withHem } from './drawn-in.ts';
 import { told } from './told.ts';
-
-/** 40 cm at 30 rows to 10 cm are 120 rows; the waist lies at row 66, its plain rows from 62 to 70. */
-const ASK: PiecesAsk = {
-  gauge: over10cm(22, 30, 'flat'),
-  direction: 'up',
-  edge: 2,
-  pattern: { hem: stitches(112), bust: stitches(112), length: cm(40), edging: cm(6) },
-  length: cm(40),
-  waist: { around: cm(88), belowUnderarm: cm(18) },
-  hip: null,
-};
-const withHem = (hem: number): PiecesAsk => ({ ...ASK, pattern: { ...ASK.pattern, hem: stitches(hem) } });
 
 function shaped(ask: PiecesAsk): BodyPieces {
   const made = shapePieces(ask);
@@ -82,7 +70,7 @@ function knitted({ sections }: BodyShaping): { needle: Needle; counts: readonly 
 describe('darts in the back alone of a body in pieces, by hand', () => {
   // The front is 110 stitches between its edges, 50 cm; that leaves 38 cm to the back: 83.6 stitches and 2, in fours 84.
   it('take all of it out of the back: 112 to 84, seven times four, and the front stays at 112', () => {
-    const made = shaped(ASK);
+    const made = shaped(DRAWN_IN);
     expect(levelsOf(made.back)).toEqual([
       [0, 112],
       [18, 112],
@@ -151,7 +139,7 @@ describe('darts in the back alone of a body in pieces, by hand', () => {
   });
 
   it('tell back and front one after the other, and where the front differs', () => {
-    const { steps, pieces } = piecesPart(shaped(ASK), null);
+    const { steps, pieces } = piecesPart(shaped(DRAWN_IN), null);
     expect(steps.map(({ piece, where }) => `${piece}, ${where.say}`)).toEqual([
       'back, where: cast-on and hem',
       'back, where: hem to waist',
@@ -172,7 +160,8 @@ describe('darts in the back alone of a body in pieces, by hand', () => {
   });
 
   it('say why not: darts that meet, rows that are too few in back or front, a waist outside the body', () => {
-    const around = (waist: number) => shapePieces({ ...ASK, waist: { ...ASK.waist, around: cm(waist) } });
+    const around = (waist: number) =>
+      shapePieces({ ...DRAWN_IN, waist: { ...DRAWN_IN.waist, around: cm(waist) } });
     // 51 cm leave 1 cm to the back: 2.2 stitches and 2, in fours 4, of 112: 27 of the 28 stitches beside each line.
     expect(around(51)).toMatchObject({ kind: 'cannot', why: 'darts meet' });
     expect(around(40)).toMatchObject({ kind: 'cannot', why: 'darts meet' });
@@ -180,14 +169,14 @@ describe('darts in the back alone of a body in pieces, by hand', () => {
     expect(around(60)).toEqual({ kind: 'cannot', why: 'too few rows', needed: 22, available: 21 });
     expect(around(62)).toMatchObject({ kind: 'pieces', back: { waist: { stitches: 28 } } });
     expect(shapePieces(withHem(400))).toMatchObject({ kind: 'cannot', why: 'too few rows', needed: 144 });
-    expect(shapePieces({ ...ASK, waist: { ...ASK.waist, belowUnderarm: cm(36) } })).toMatchObject({
+    expect(shapePieces({ ...DRAWN_IN, waist: { ...DRAWN_IN.waist, belowUnderarm: cm(36) } })).toMatchObject({
       kind: 'cannot',
       why: 'waist outside the body',
     });
   });
 
   it('are never shaped without the front: that would be a mistake of the program', () => {
-    expect(() => shapeBody({ ...ASK, lines: 'back darts' })).toThrow(/width of the front/);
+    expect(() => shapeBody({ ...DRAWN_IN, lines: 'back darts' })).toThrow(/width of the front/);
   });
 });
 

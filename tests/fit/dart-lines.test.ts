@@ -6,17 +6,9 @@ import { dartPoints } from '../../src/fit/dart-lines.ts';
 import { cm, stitches } from '../../src/fit/units.ts';
 import { bodyAsks } from './arbitrary.ts';
 import { over10cm } from './at-gauge.ts';
+import { withHem } from './drawn-in.ts';
 
-const FLAT: BodyAsk = {
-  gauge: over10cm(22, 30, 'flat'),
-  direction: 'up',
-  edge: 2,
-  pattern: { hem: stitches(124), bust: stitches(112), length: cm(40), edging: cm(6) },
-  length: cm(40),
-  waist: { around: cm(88), belowUnderarm: cm(18) },
-  hip: null,
-  lines: 'darts',
-};
+const FLAT: BodyAsk = { ...withHem(124), lines: 'darts' };
 
 function drawn(ask: BodyAsk): BodyShaping {
   const body = shapeBody(ask);

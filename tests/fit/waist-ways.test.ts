@@ -10,17 +10,13 @@ import { otherWaists, shapeWaist, type WaistShaped, waistPart } from '../../src/
 import type { Quantity } from '../../src/fit/working.ts';
 import { bodyAsks } from './arbitrary.ts';
 import { over10cm } from './at-gauge.ts';
+import { DRAWN_IN } from './drawn-in.ts';
 
 type Ask = BodyAsk & { readonly waist: WaistAsk };
 
 const PIECES: Ask = {
-  gauge: over10cm(22, 30, 'flat'),
-  direction: 'up',
-  edge: 2,
-  pattern: { hem: stitches(112), bust: stitches(112), length: cm(40), edging: cm(6) },
-  length: cm(40),
-  waist: { around: cm(56), belowUnderarm: cm(18) },
-  hip: null,
+  ...DRAWN_IN,
+  waist: { ...DRAWN_IN.waist, around: cm(56) },
   lines: 'back darts',
 };
 const ROUND: Ask = {

@@ -3,11 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { shapePieces } from '../../src/fit/body-pieces.ts';
 import { piecesPart } from '../../src/fit/body-pieces-steps.ts';
 import type { Plan } from '../../src/fit/plan.ts';
-import { cm, stitches } from '../../src/fit/units.ts';
 import { schematicsOf } from '../../src/present/pictures/of-plan.ts';
 import { picturesOf } from '../../src/present/pictures.ts';
 import { samplePlan } from '../../tools/sample-garment.ts';
-import { over10cm } from '../fit/at-gauge.ts';
+import { withHem } from '../fit/drawn-in.ts';
 import { garments, planOf } from './garments.ts';
 import { pathsOf, textsOf } from './geometry.ts';
 import { wrongInPictures } from './wrong-pictures.ts';
@@ -65,15 +64,7 @@ describe('a piece in the shapes that plans give', () => {
 });
 
 describe('the dart lines of a waist', () => {
-  const made = shapePieces({
-    gauge: over10cm(22, 30, 'flat'),
-    direction: 'up',
-    edge: 2,
-    pattern: { hem: stitches(124), bust: stitches(112), length: cm(40), edging: cm(6) },
-    length: cm(40),
-    waist: { around: cm(88), belowUnderarm: cm(18) },
-    hip: null,
-  });
+  const made = shapePieces(withHem(124));
   if (made.kind !== 'pieces') throw new Error(made.why);
   const plan = planOf([piecesPart(made, null)], 'cm');
   const [back, front] = schematicsOf(plan, { unit: 'cm', dialect: 'us' });
