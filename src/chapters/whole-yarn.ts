@@ -8,6 +8,7 @@ import {
   stitchesOfSpacing,
 } from '../fit/fabric.ts';
 import { type Gauge, rowsFor } from '../fit/gauge.ts';
+import type { Piece } from '../fit/outline.ts';
 import { type Pattern, type PatternSize, piecesAround } from '../fit/pattern.ts';
 import { type Part, type Phrase, phrase } from '../fit/plan.ts';
 import type { ShapedCap, ShapedPart } from '../fit/shaped.ts';
@@ -31,7 +32,7 @@ export function yarnOfGarment(book: Ledger, garment: readonly Part[]): Part[] {
   }
   const [lower, upper] = [belowUnderarm(book, garment, sample), aboveUnderarm(book, garment, sample)];
   if (lower === undefined || upper === undefined) return [];
-  const area = fabricArea([...lower, ...frontDarts(garment), ...upper.fabrics], shortRowsOf(garment));
+  const area = fabricArea([...lower, ...upper.fabrics], shortRowsOf(garment));
   const need = needFromSwatch(book, area.area);
   return need === undefined ? [] : [yarnPart(need, area.workings, [upper.note])];
 }
@@ -60,16 +61,21 @@ function belowUnderarm(
   if (ofBody === undefined || flat === undefined) return undefined;
   if (bust === undefined || wrist === undefined || upperArm === undefined) return undefined;
   if (bodyLength === undefined || sleeveLength === undefined) return undefined;
-  const drawn = (sleeves: boolean): number | undefined => {
-    const piece = garment
-      .flatMap(({ pieces }) => pieces)
-      .find(({ after }) => (after.name === 'sleeve') === sleeves);
-    return piece && stitchesOfPiece(piece.after);
-  };
+  const drawn = (sleeves: boolean): Piece | undefined =>
+    garment.flatMap(({ pieces }) => pieces).find(({ after }) => (after.name === 'sleeve') === sleeves)?.after;
+  const [body, sleeve] = [drawn(false), drawn(true)];
   const { hem, cuff } = pattern.edging;
-  const body = drawn(false) ?? asPrinted(bust, bust, hem, bodyLength, ofBody);
-  const sleeve = drawn(true) ?? asPrinted(wrist, upperArm, cuff, sleeveLength, flat);
-  return [fabric('body', piecesAround(pattern), body, ofBody), fabric('sleeve', 2, sleeve, flat)];
+  const ofSleeve = sleeve ? stitchesOfPiece(sleeve) : asPrinted(wrist, upperArm, cuff, sleeveLength, flat);
+  return [
+    fabric(
+      'body',
+      piecesAround(pattern),
+      body ? stitchesOfPiece(body) : asPrinted(bust, bust, hem, bodyLength, ofBody),
+      ofBody,
+    ),
+    fabric('sleeve', 2, ofSleeve, flat),
+    ...(body ? frontDarts(garment, body) : []),
+  ];
 }
 
 /** Stitches of all rows from the lower edge up: straight in its edging, and even from there to the underarm. */
@@ -79,14 +85,16 @@ function asPrinted(low: Stitches, high: Stitches, edging: Cm, length: Cm, { rows
   return low * straight + ((low + high) / 2) * (all - straight);
 }
 
-/** What the front has more than its sides while darts that run up and down widen it. */
-function frontDarts(garment: readonly Part[]): readonly Fabric[] {
-  return shapedIn(garment, 'front darts').map(({ after: { spaced }, gauge }) => ({
-    name: 'darts',
-    pieces: 1,
-    stitches: stitchesOfSpacing(spaced) - Math.min(spaced.from, spaced.to) * spaced.rows,
-    gauge,
-  }));
+/** What the front has more than its sides: while darts that run up and down widen it, or from its lower edge on. */
+function frontDarts(garment: readonly Part[], { levels }: Piece): readonly Fabric[] {
+  const rows = levels.at(-1)?.row ?? 0;
+  return shapedIn(garment, 'front darts').map(({ after: { spaced }, gauge }, i) => {
+    const { from, to } = spaced;
+    // Where nothing widens it before, it is begun as wide.
+    const begun = i === 0 && from > to ? (from - to) * (rows - spaced.rows) : 0;
+    const stitches = stitchesOfSpacing(spaced) - Math.min(from, to) * spaced.rows + begun;
+    return { name: 'darts', pieces: 1, stitches, gauge };
+  });
 }
 
 interface Upper {

@@ -220,6 +220,26 @@ describe('the whole way with every wish', () => {
     expect(lines.map((line) => line.given.a?.value)).toEqual(added);
   });
 
+  it('adds to the yarn what a front that is cast on wider has up to the bust', () => {
+    const plan = planOf('whole', {
+      ...ALL,
+      wishes: 'bust, yarn',
+      bust: '104 cm',
+      bust_shaping: 'front stitches',
+    });
+    const spaced = plan.steps.flatMap(({ shaped }) =>
+      shaped?.shape === 'front darts' ? [shaped.after.spaced] : [],
+    );
+    const [narrow] = spaced;
+    if (narrow === undefined || spaced.length > 1) throw new Error(textOf(plan));
+    const needle = Needle.castOn(narrow.from, 'flat');
+    // 38 cm of body at 30.25 rows to 10 cm are 115 rounds.
+    needle.plain(115 - narrow.rows);
+    expect(knitSection(needle, { ...narrow, perRow: 4 }, 'flat')).toEqual([]);
+    const worked = needle.log.reduce((sum, row) => sum + row.worked, 0);
+    expect(workingNamed(plan, 'area of the darts').given.a?.value).toBe(worked - 115 * narrow.to);
+  });
+
   it("reckons the pattern's tops where the knitter has still to choose, and says so", () => {
     const stitches = (wishes: Typed) =>
       workingNamed(planOf('whole', { ...ALL, ...wishes }), 'area of the back from the underarm').given.a
