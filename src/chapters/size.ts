@@ -25,10 +25,7 @@ import { SUGGESTIONS } from './suggestions.ts';
 
 export function sizeResult(sheet: Sheet): Outcome {
   const book = ledger(sheet, SUGGESTIONS);
-  const made = sizePart(book);
-  if (made === undefined) return missing(book);
-  const needle = byTheNeedle(book, made.followed);
-  return planOf(book, made.summary, [{ ...made.part, steps: [...made.part.steps, ...needle] }]);
+  return withNeedle(book, sizePart(book));
 }
 
 /** The same by a sweater that fits: its measurements are the targets. */
@@ -41,7 +38,14 @@ export function garmentResult(sheet: Sheet): Outcome {
     'body length': asked(book, 'garment_length'),
   };
   const known = Object.fromEntries(Object.entries(measured).filter(([, length]) => length !== undefined));
-  const made = around === undefined ? undefined : sizePart(book, { targets: targetsFromGarment(known) });
+  return withNeedle(
+    book,
+    around === undefined ? undefined : sizePart(book, { targets: targetsFromGarment(known) }),
+  );
+}
+
+/** The size to follow, and how another needle would make it as wide as is wanted. */
+function withNeedle(book: Ledger, made: SizeTold | undefined): Outcome {
   if (made === undefined) return missing(book);
   const needle = byTheNeedle(book, made.followed);
   return planOf(book, made.summary, [{ ...made.part, steps: [...made.part.steps, ...needle] }]);
